@@ -1,0 +1,57 @@
+/**
+ * What the canvas needs from whoever mounts it. It asks for nothing else, so it can be tested, or replaced,
+ * without Svelte.
+ */
+import type { Command, Diagram, ItemKey, TerminalRef } from '#core/diagram';
+import type { Point } from '#core/geometry';
+import type { CheckResult } from '#core/check';
+
+export type Tool =
+	| { readonly kind: 'select' }
+	| { readonly kind: 'pan' }
+	/** Draw a conductor; `from` is set once the first stud was picked. */
+	| { readonly kind: 'connect'; readonly from: TerminalRef | null }
+	/** Place a part of this kind at the next click. */
+	| { readonly kind: 'place'; readonly partKind: string };
+
+export interface CanvasHost {
+	/** Runs a command as one undo step. Returns the reason when it was refused (the host tells the user). */
+	run(command: Command): string | null;
+	select(keys: readonly ItemKey[]): void;
+	setTool(tool: Tool): void;
+	/** A new part of this kind was asked for here; the host makes id, label and defaults and runs the command. */
+	placePart(partKind: string, at: Point): void;
+	/** Two studs were joined; the host proposes gauge, colour and label and runs the command. */
+	connect(from: TerminalRef, to: TerminalRef): void;
+	/** Right click or long press, in client coordinates. */
+	openMenu(client: Point, key: ItemKey | null): void;
+	/** Said politely to screen readers and shown in the status line. */
+	announce(text: string): void;
+	viewChanged(view: { readonly zoom: number }): void;
+}
+
+export interface CanvasModel {
+	readonly diagram: Diagram;
+	readonly selection: ReadonlySet<ItemKey>;
+	/** Latest check, possibly of a slightly older diagram; null before the first. */
+	readonly check: CheckResult | null;
+	readonly tool: Tool;
+	readonly theme: 'light' | 'dark';
+	/** Finding whose place is highlighted. */
+	readonly focusedFinding: string | null;
+}
+
+export interface Canvas {
+	show(model: CanvasModel): void;
+	/** Whole diagram in view. */
+	fit(): void;
+	zoomBy(factor: number): void;
+	/** Brings an item into view, without zooming out of the user's zoom if it fits. */
+	reveal(key: ItemKey): void;
+	/** Client coordinates of a part's centre, a conductor's middle or a stud; for tests and menus. */
+	clientPoint(key: ItemKey): Point | null;
+	/** Drawing coordinates of a point on the screen, for drops from the shelf. */
+	toDiagram(client: Point): Point;
+	cancelGesture(): void;
+	destroy(): void;
+}

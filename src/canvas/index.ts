@@ -1,0 +1,2 @@
+/** The canvas: Konva as a drawing device. */
+export type { Canvas, CanvasHost, CanvasModel, Tool } from './host.ts';

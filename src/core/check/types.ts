@@ -1,0 +1,37 @@
+import type { CaseId, ConductorId, StudKey } from '#core/diagram';
+import type { Pole } from '#core/network';
+import type { Finding } from '#core/rules';
+
+/** Figures shown beside a conductor; plain data, because it crosses from the worker. */
+export interface ConductorFigures {
+	readonly ampacityA: number;
+	readonly ampacityTable: string;
+	readonly continuousA: number;
+	readonly continuousCase: CaseId | null;
+	readonly surgeA: number;
+	readonly lengthM: number;
+	readonly lengthAssumed: boolean;
+	/** Volts lost over this conductor in its worst continuous case, lugs included. */
+	readonly dropV: number;
+	/** Infinity is sent as is. */
+	readonly letThroughA: number;
+	/** "F1 100 A", in words; empty when unprotected. */
+	readonly protectedBy: readonly string[];
+	readonly pole: Pole;
+}
+
+/** Outcome of one check of one state of a diagram. */
+export interface CheckResult {
+	/** By severity, then in the diagram's order. */
+	readonly findings: readonly Finding[];
+	readonly conductors: Readonly<Record<ConductorId, ConductorFigures>>;
+	/** Volts at each stud by case, against its island's reference. */
+	readonly studV: Readonly<Record<CaseId, Readonly<Record<StudKey, number>>>>;
+	/** Stack sentence of each stud with something on it. */
+	readonly stacks: Readonly<Record<StudKey, string>>;
+	/** What could not be or is not checked, in words. */
+	readonly notChecked: readonly string[];
+	readonly assumptions: readonly string[];
+	readonly profileName: string;
+	readonly solveMs?: number;
+}

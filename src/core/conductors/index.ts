@@ -1,0 +1,2 @@
+/** What a conductor is made of: area, resistance, diameter, lugs. */
+export {};

@@ -1,0 +1,188 @@
+/**
+ * The file format, version 1. Types are inferred from the schema, so the two cannot differ.
+ *
+ * Everything that can be added or removed is kept in a record by id (never an array): one deletion is then
+ * one small patch, whatever the size of the diagram. Drawing coordinates are millimetres at full size.
+ */
+import * as z from 'zod';
+
+export const FORMAT = 'wireworthy-diagram';
+export const VERSION = 1;
+
+/** Ids are made of letters, digits, "-" and "_"; a dot separates a part from its terminal in a stud key. */
+const Id = z.string().regex(/^[A-Za-z0-9_-]{1,64}$/, 'An id is 1 to 64 letters, digits, "-" or "_".');
+const shortText = z.string().max(200);
+const coordinateMm = z.number().min(-1e6).max(1e6);
+
+export const PointSchema = z.strictObject({ x: coordinateMm, y: coordinateMm });
+
+export const TerminalRefSchema = z.strictObject({ part: Id, terminal: Id });
+
+export const AWG_SIZES = ['18', '16', '14', '12', '10', '8', '6', '4', '3', '2', '1', '1/0', '2/0', '3/0', '4/0'] as const;
+export const IEC_SIZES = ['0.5', '0.75', '1', '1.5', '2.5', '4', '6', '10', '16', '25', '35', '50', '70', '95', '120'] as const;
+
+/** A conductor size in the system it is sold in: AWG (ASTM B258) or nominal mm² (IEC 60228). */
+export const GaugeSchema = z.discriminatedUnion('system', [
+	z.strictObject({ system: z.literal('awg'), size: z.enum(AWG_SIZES) }),
+	z.strictObject({ system: z.literal('iec'), size: z.enum(IEC_SIZES) })
+]);
+
+export const INSULATION_C = [60, 75, 80, 90, 105, 125, 200] as const;
+
+/** The colour of the insulation; "auto" takes it from the diagram's colour scheme and the conductor's pole. */
+export const COLOURS = [
+	'auto',
+	'red',
+	'black',
+	'yellow',
+	'green',
+	'green-yellow',
+	'brown',
+	'blue',
+	'grey',
+	'white',
+	'orange',
+	'violet',
+	'pink',
+	'tan'
+] as const;
+
+export const ConductorSchema = z.strictObject({
+	/** Designation as printed on the conductor's label; may be empty. */
+	label: shortText,
+	from: TerminalRefSchema,
+	to: TerminalRefSchema,
+	gauge: GaugeSchema,
+	/** One-way length in metres; null means not measured yet (an assumption is then made and shown). */
+	lengthM: z.number().positive().max(1000).nullable(),
+	insulationC: z.union(INSULATION_C.map((c) => z.literal(c))),
+	environment: z.enum(['outside', 'engine-space']),
+	/** Current-carrying conductors bundled together, this one included. */
+	bundleCount: z.int().min(1).max(200),
+	/** Sheathed, or in conduit or enclosure, over its whole length. */
+	sheathed: z.boolean(),
+	colour: z.enum(COLOURS),
+	/** Use that exempts a conductor from ordinary rules: cranking-motor supply, or a capped spare. */
+	use: z.enum(['ordinary', 'cranking', 'spare']),
+	/** Bends set by hand, in order from `from` to `to`; null lets the program route it. */
+	bends: z.array(PointSchema).max(200).nullable()
+});
+
+/** A value of a part's parameter. Which parameters a part has is said by its definition in core/parts. */
+export const ParamSchema = z.union([
+	z.number(),
+	z.string().max(500),
+	z.boolean(),
+	z.null(),
+	z.array(z.union([z.number(), z.null()])).max(64),
+	z.array(z.string().max(100)).max(64)
+]);
+
+export const PartSchema = z.strictObject({
+	kind: z.string().regex(/^[a-z0-9-]{1,40}$/),
+	/** Designation, for example "F3"; shown on the drawing and in every list. */
+	label: shortText,
+	/** Centre of the part on the drawing. */
+	at: PointSchema,
+	/** Quarter turns clockwise, in degrees. */
+	rotation: z.union([z.literal(0), z.literal(90), z.literal(180), z.literal(270)]),
+	params: z.record(Id, ParamSchema),
+	note: z.string().max(2000)
+});
+
+/**
+ * One thing on a stud, counted from the seat upward. `lug` is a conductor's end, `block` the plate of a
+ * fuse block mounted here, `fuse` the terminal-mounted fuse of the block's own post.
+ */
+export const StackItemSchema = z.discriminatedUnion('kind', [
+	z.strictObject({ kind: z.literal('lug'), conductor: Id, end: z.enum(['from', 'to']) }),
+	z.strictObject({ kind: z.literal('block'), block: Id }),
+	z.strictObject({ kind: z.literal('fuse') }),
+	z.strictObject({ kind: z.literal('washer') }),
+	z.strictObject({ kind: z.literal('lock-washer') }),
+	z.strictObject({ kind: z.literal('nut') })
+]);
+
+/**
+ * What is on and how much, for one state of use. A load's level is the share of its rated draw, a source's
+ * the share of its rated output, a switch's 1 closed and 0 open.
+ */
+export const OperatingCaseSchema = z.strictObject({
+	label: shortText,
+	/** Position in lists; records have no order of their own. */
+	order: z.number(),
+	/** Surge cases last under three minutes and are left out of continuous-current checks. */
+	duration: z.enum(['continuous', 'surge']),
+	/** Level of every load not named in `levels`. */
+	loads: z.number().min(0).max(10),
+	/** Level of every source other than batteries not named in `levels`. */
+	sources: z.number().min(0).max(10),
+	/** By part id. */
+	levels: z.record(Id, z.number().min(0).max(10))
+});
+
+/** ISO 7200 data fields, as far as a title block on the drawing needs them. */
+export const TitleBlockSchema = z.strictObject({
+	title: shortText,
+	supplementaryTitle: shortText,
+	legalOwner: shortText,
+	identificationNumber: shortText,
+	craft: shortText,
+	revisionIndex: shortText,
+	dateOfIssue: shortText,
+	documentType: shortText,
+	creator: shortText,
+	approvalPerson: shortText
+});
+
+const studKey = z.string().regex(/^[A-Za-z0-9_-]{1,64}\.[A-Za-z0-9_-]{1,64}$/);
+
+export const DiagramSchema = z
+	.strictObject({
+		format: z.literal(FORMAT),
+		version: z.literal(VERSION),
+		titleBlock: TitleBlockSchema,
+		system: z.strictObject({
+			nominalV: z.union([z.literal(12), z.literal(24), z.literal(48)]),
+			/** Where the drawing is for: decides which metalwork may carry current. */
+			craft: z.enum(['vehicle', 'boat', 'cabin']),
+			/** The negative pole is bonded to chassis or hull, or the system floats. */
+			negative: z.enum(['bonded', 'insulated'])
+		}),
+		/** Id of the rule profile (core/profiles). */
+		profile: Id,
+		colourScheme: z.enum(['abyc', 'iec-60446', 'iec-60445']),
+		ambient: z.strictObject({
+			outsideC: z.number().min(-60).max(100),
+			engineSpaceC: z.number().min(-60).max(150)
+		}),
+		cases: z.record(Id, OperatingCaseSchema),
+		parts: z.record(Id, PartSchema),
+		conductors: z.record(Id, ConductorSchema),
+		/** Fuse blocks that sit on another part's stud: block id → the stud it is on. */
+		mounts: z.record(Id, TerminalRefSchema),
+		/** Stud key "part.terminal" → what sits on it, from the seat upward. */
+		stacks: z.record(studKey, z.array(StackItemSchema).max(32))
+	})
+	.meta({ title: 'Wireworthy diagram', description: 'A low-voltage DC wiring diagram: parts, conductors, stud stacks and operating cases.' });
+
+export type Diagram = z.infer<typeof DiagramSchema>;
+export type Part = z.infer<typeof PartSchema>;
+export type Conductor = z.infer<typeof ConductorSchema>;
+export type Gauge = z.infer<typeof GaugeSchema>;
+export type TerminalRef = z.infer<typeof TerminalRefSchema>;
+export type StackItem = z.infer<typeof StackItemSchema>;
+export type OperatingCase = z.infer<typeof OperatingCaseSchema>;
+export type TitleBlock = z.infer<typeof TitleBlockSchema>;
+export type Param = z.infer<typeof ParamSchema>;
+export type Rotation = Part['rotation'];
+export type Colour = Conductor['colour'];
+export type ColourScheme = Diagram['colourScheme'];
+export type ConductorEnd = 'from' | 'to';
+export type InsulationC = (typeof INSULATION_C)[number];
+export type PartId = string;
+export type ConductorId = string;
+export type CaseId = string;
+
+/** "part.terminal": names one stud or clamp of the diagram. */
+export type StudKey = string;

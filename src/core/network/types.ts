@@ -1,0 +1,91 @@
+/**
+ * The electrical network behind a diagram. Nodes are numbered; terminals joined by ideal connections (a fuse
+ * block's plate on its stud, lugs in one stack) share a node. Resistances are ohms at working temperature.
+ */
+import type { ConductorId, PartId, StudKey } from '#core/diagram';
+import type { ProtectiveDevice } from '#core/parts';
+
+export type NodeIndex = number;
+
+/** Where in the diagram a branch comes from. */
+export type Origin =
+	| { readonly kind: 'conductor'; readonly id: ConductorId }
+	| { readonly kind: 'link'; readonly part: PartId; readonly link: string };
+
+export interface Branch {
+	readonly index: number;
+	readonly a: NodeIndex;
+	readonly b: NodeIndex;
+	/** Greater than zero. */
+	readonly resistanceOhm: number;
+	readonly origin: Origin;
+	/** Fuse or breaker in this branch, if any. */
+	readonly device: ProtectiveDevice | null;
+	/** Part whose case level opens this branch (0 is open), if any. */
+	readonly switchedBy: PartId | null;
+	readonly ratedA: number | null;
+	readonly kind: 'conductor' | 'segment' | 'shunt' | 'switch' | 'protective';
+}
+
+interface TwoPole {
+	readonly index: number;
+	readonly part: PartId;
+	readonly link: string;
+	readonly positive: NodeIndex;
+	readonly negative: NodeIndex;
+}
+
+export interface BatteryBranch extends TwoPole {
+	readonly emfV: number;
+	readonly resistanceOhm: number;
+	readonly faultEmfV: number;
+	readonly faultResistanceOhm: number;
+	readonly capacityAh: number;
+	readonly continuousA: number | null;
+}
+
+export interface SourceBranch extends TwoPole {
+	readonly maxA: number;
+	readonly setV: number;
+	/** Index of the load that feeds it, or null when fed from outside the drawing. */
+	readonly fedBy: number | null;
+	readonly efficiency: number;
+	readonly blocksReverse: boolean;
+	readonly alwaysOn: boolean;
+}
+
+export interface LoadBranch extends TwoPole {
+	readonly draw:
+		| { readonly kind: 'power'; readonly watts: number }
+		| { readonly kind: 'current'; readonly amps: number }
+		| { readonly kind: 'resistance'; readonly ohms: number };
+	/** Index of the source whose delivery sets this load's draw (a converter's input), or null. */
+	readonly followsSource: number | null;
+	readonly reversible: boolean;
+	readonly critical: boolean;
+}
+
+/**
+ * Pole of a node, found by walking conductors and closed devices from battery and source terminals: "shorted"
+ * reaches both terminals of one source, "floating" reaches none.
+ */
+export type Pole = 'positive' | 'negative' | 'shorted' | 'floating';
+
+export interface Network {
+	readonly nodeCount: number;
+	readonly branches: readonly Branch[];
+	readonly batteries: readonly BatteryBranch[];
+	readonly sources: readonly SourceBranch[];
+	readonly loads: readonly LoadBranch[];
+	/** Node of each terminal, also of internal nodes written "part.@name". */
+	readonly nodeOf: ReadonlyMap<StudKey, NodeIndex>;
+	/** Node of each conductor end: differs from the stud's node where a lug lies under a fuse. */
+	readonly nodeOfEnd: ReadonlyMap<ConductorId, { readonly from: NodeIndex; readonly to: NodeIndex }>;
+	readonly branchOfConductor: ReadonlyMap<ConductorId, number>;
+	/** Branch index by "part.link". */
+	readonly branchOfLink: ReadonlyMap<string, number>;
+	/** By node, with every switch closed. */
+	readonly poles: readonly Pole[];
+	/** Branch indices at each node. */
+	readonly branchesAt: readonly (readonly number[])[];
+}

@@ -1,0 +1,2 @@
+/** Rule profiles: which law, standard or habit the numbers come from. */
+export { PROFILE_IDS, type AmbientSettings, type Ampacity, type Profile, type ProfileId } from './types.ts';

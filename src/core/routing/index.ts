@@ -1,0 +1,2 @@
+/** Orthogonal routes around parts. */
+export type { Obstacle, RouteRequest, Routes } from './types.ts';

@@ -1,0 +1,49 @@
+/**
+ * A rule is one file: what it requires, where that comes from, why it matters, what it says, how it decides.
+ * A rule never asks about another rule.
+ */
+import type { CaseId } from '#core/diagram';
+import type { ProfileId } from '#core/profiles';
+import type { Severity, Subject } from './finding.ts';
+import type { Study } from './study.ts';
+
+export interface RuleMeta {
+	/** The file's name. */
+	readonly id: string;
+	/** The requirement, never the fault: "A conductor carries no more than its amperage". */
+	readonly title: string;
+	/** Severity unless a report says otherwise. */
+	readonly severity: Severity;
+	readonly group: 'topology' | 'protection' | 'conductors' | 'studs' | 'batteries' | 'documents';
+	readonly why: string;
+	/** By profile, or for all: clause, table or "common practice, no source". */
+	readonly source: Partial<Record<ProfileId, string>> & { readonly default: string };
+}
+
+type MessageFunction = (data: never) => { readonly message: string; readonly remedy: string };
+
+export type Report<Messages extends Record<string, MessageFunction>> = {
+	[Id in keyof Messages]: {
+		readonly message: Id;
+		readonly data: Parameters<Messages[Id]>[0];
+		/** The first is where the finding is marked. */
+		readonly at: readonly [Subject, ...Subject[]];
+		readonly severity?: Severity;
+		/** Table or clause used for this report, where it differs from the rule's. */
+		readonly source?: string;
+		readonly unverified?: boolean;
+		readonly assumptions?: readonly string[];
+		readonly caseId?: CaseId | null;
+	};
+}[keyof Messages];
+
+export interface Rule<Messages extends Record<string, MessageFunction> = Record<string, MessageFunction>> {
+	readonly meta: RuleMeta;
+	/** Typed functions of the data: what is wrong with the numbers put in, and what to do. */
+	readonly messages: Messages;
+	/** Reports in the diagram's order, so that lists and snapshots are stable. */
+	check(study: Study): Iterable<Report<Messages>>;
+}
+
+/** Gives a rule its types: a report's `data` must fit the message it names. */
+export const defineRule = <Messages extends Record<string, MessageFunction>>(rule: Rule<Messages>): Rule<Messages> => rule;

@@ -1,0 +1,4 @@
+/** The rules, and what they look at. */
+export { defineRule, type Report, type Rule, type RuleMeta } from './define.ts';
+export type { Finding, Severity, Subject } from './finding.ts';
+export type { CaseResult, ConductorView, PartView, Study, WorstCurrent } from './study.ts';

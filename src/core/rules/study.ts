@@ -1,0 +1,70 @@
+/**
+ * Everything a rule may look at, worked out once for each state of the diagram. Members that cost something are
+ * computed on first use.
+ */
+import type { CaseId, Conductor, ConductorId, Diagram, OperatingCase, PartId, StudKey } from '#core/diagram';
+import type { Branch, Network, Pole } from '#core/network';
+import type { Link, PartDefinition, Terminal } from '#core/parts';
+import type { Ampacity, Profile } from '#core/profiles';
+import type { ConductorProtection } from '#core/protection';
+import type { OperatingPoint } from '#core/solver';
+import type { Stack } from '#core/studs';
+
+/** A part with what its definition says of it; `definition` is null for a kind this build does not know. */
+export interface PartView {
+	readonly id: PartId;
+	readonly label: string;
+	readonly definition: PartDefinition | null;
+	readonly params: Record<string, unknown>;
+	readonly terminals: readonly Terminal[];
+	readonly links: readonly Link[];
+}
+
+export interface WorstCurrent {
+	/** Magnitude, amps. */
+	readonly currentA: number;
+	readonly caseId: CaseId | null;
+}
+
+export interface ConductorView {
+	readonly id: ConductorId;
+	/** Label, or "unlabelled conductor from B1 + to D1 L". */
+	readonly name: string;
+	readonly conductor: Conductor;
+	readonly branch: Branch;
+	/** Length used; assumed where the diagram gives none. */
+	readonly lengthM: number;
+	readonly lengthAssumed: boolean;
+	readonly pole: Pole;
+	readonly ampacity: Ampacity;
+	/** Greatest current over continuous cases, and over all cases. */
+	readonly continuous: WorstCurrent;
+	readonly surge: WorstCurrent;
+}
+
+export interface CaseResult {
+	readonly id: CaseId;
+	readonly operatingCase: OperatingCase;
+	readonly point: OperatingPoint;
+}
+
+export interface Study {
+	readonly diagram: Diagram;
+	readonly profile: Profile;
+	readonly network: Network;
+	/** In the cases' order. */
+	readonly cases: readonly CaseResult[];
+	/** In the diagram's order. */
+	readonly parts: readonly PartView[];
+	readonly conductors: readonly ConductorView[];
+	part(id: PartId): PartView;
+	conductor(id: ConductorId): ConductorView;
+	/** "B1 +" for "B1.pos". */
+	studName(key: StudKey): string;
+	protection(id: ConductorId): ConductorProtection;
+	/** Stacks of all studs with something on them. */
+	readonly stacks: readonly Stack[];
+	stack(key: StudKey): Stack | undefined;
+	/** Greatest current of a branch over continuous cases. */
+	branchCurrent(branchIndex: number): WorstCurrent;
+}

@@ -1,0 +1,29 @@
+import { sveltekit } from '@sveltejs/kit/vite';
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+	plugins: [sveltekit()],
+	worker: { format: 'es' },
+	test: {
+		projects: [
+			{
+				extends: true,
+				test: {
+					name: 'core',
+					environment: 'node',
+					include: ['tests/{core,canvas,files,support,cli}/**/*.test.ts']
+				}
+			},
+			{
+				extends: true,
+				// Runes compile for the server unless the browser condition is set: effects would never run.
+				resolve: { conditions: ['browser'] },
+				test: {
+					name: 'ui',
+					environment: 'happy-dom',
+					include: ['tests/{editor,ui}/**/*.test.ts']
+				}
+			}
+		]
+	}
+});
