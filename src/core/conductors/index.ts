@@ -1,2 +1,4 @@
 /** What a conductor is made of: area, resistance, diameter, lugs. */
-export {};
+export { areaMm2, awgDiameterMm, awgWithin, compareGauges, gaugesOf, gaugeText, nextGaugeUp, thinnestGauge } from './gauge.ts';
+export { copperOhmPerM, jointOhm, resistanceBreakdown, resistanceOhm, type ResistanceBreakdown } from './resistance.ts';
+export { cableDiameterMm, lugOf, type Lug } from './lug.ts';

@@ -30,7 +30,11 @@ export interface Profile {
 	readonly name: string;
 	/** One sentence: what it is and what it does not cover. */
 	readonly scope: string;
-	ampacity(conductor: Pick<Conductor, 'gauge' | 'insulationC' | 'environment' | 'bundleCount'>, nominalV: number, ambient: AmbientSettings): Ampacity;
+	ampacity(
+		conductor: Pick<Conductor, 'gauge' | 'insulationC' | 'environment' | 'bundleCount'>,
+		nominalV: number,
+		ambient: AmbientSettings
+	): Ampacity;
 	readonly overcurrent: {
 		/** Greatest device rating as a multiple of amperage, at this system voltage. */
 		factor(nominalV: number): Sourced<number>;

@@ -3,5 +3,15 @@ export const THREADS = ['M4', 'M5', 'M6', 'M8', 'M10', 'M12', '#8', '#10', '1/4'
 export type ThreadId = (typeof THREADS)[number];
 
 /** Fuse families by open standard or generic description; see fuse-families.ts for their figures. */
-export const FUSE_FAMILIES = ['blade-mini', 'blade-regular', 'blade-large', 'strip-sf30', 'strip-sf51', 'limiter', 'cube', 'class-t', 'cylindrical'] as const;
+export const FUSE_FAMILIES = [
+	'blade-mini',
+	'blade-regular',
+	'blade-large',
+	'strip-sf30',
+	'strip-sf51',
+	'limiter',
+	'cube',
+	'class-t',
+	'cylindrical'
+] as const;
 export type FuseFamilyId = (typeof FUSE_FAMILIES)[number];

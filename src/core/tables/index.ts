@@ -1,3 +1,55 @@
 /** Published numbers, each with its source and how sure we are of it. */
 export { FUSE_FAMILIES, THREADS, type FuseFamilyId, type ThreadId } from './ids.ts';
 export type { Confidence, Sourced } from './sourced.ts';
+
+/** Copper. */
+export { COPPER_OHM_MM2_PER_M, COPPER_PER_K, copperOhmMm2PerM, IACS_OHM_MM2_PER_M } from './copper.ts';
+export { IEC_60228, type GreatestResistance, type IecSize } from './iec-60228.ts';
+export { NEC_CHAPTER_9_TABLE_8, type ConductorProperties } from './nec-chapter9-table8.ts';
+export { JOINT_OHM } from './joints.ts';
+export { LUGS, type LugRow } from './lugs.ts';
+
+/** Amperage. */
+export {
+	BUNDLE_FACTOR,
+	bundleFactor,
+	ENGINE_SPACE_C,
+	ENGINE_SPACE_FACTOR,
+	HIGHER_VOLTAGE_V,
+	TABLE_5,
+	table5A,
+	TABLE_5_AMBIENT_C,
+	type AwgSize,
+	type BundleStep,
+	type Table5InsulationC
+} from './cfr-183-425.ts';
+export { NEC_310_16, NEC_310_17, type NecAmpacity } from './nec-ampacity.ts';
+export { AMBIENT_EQUATION_SOURCE, ambientFactor, NEC_AMBIENT, NEC_BUNDLE_PERCENT, type AmbientRow } from './nec-factors.ts';
+export {
+	ABYC_105,
+	ABYC_BUNDLE_FACTOR,
+	ABYC_CRITICAL_DROP_PERCENT,
+	ABYC_K,
+	ABYC_ORDINARY_DROP_PERCENT,
+	circularMilsFor,
+	type OutsideInside
+} from './abyc-e11.ts';
+export { ISO_ANNEX, ISO_SMALLEST_SEPARATE_MM2, ISO_SMALLEST_SHEATHED_MM2, isoAnnexA, type IsoInsulationC } from './iso-13297.ts';
+export { ADIABATIC_K, adiabaticAreaMm2, adiabaticK, adiabaticTimeS, type InsulationLimit } from './adiabatic.ts';
+
+/** Protection. */
+export {
+	ALTERNATOR_FACTOR,
+	BATTERY_M,
+	CFR_DROP_PERCENT,
+	NEXT_STANDARD_UP_TO,
+	OVERCURRENT_FACTOR_FROM_50_V,
+	OVERCURRENT_FACTOR_UNDER_50_V,
+	SHEATHED_M,
+	UNSHEATHED_M
+} from './cfr-183-455.ts';
+export { nextStandardRatingA, STANDARD_RATINGS } from './nec-standard-ratings.ts';
+export { breakingCapacityA, fuseFamily, type BreakingStep, type FuseFamily } from './fuse-families.ts';
+
+/** Studs. */
+export { isMetric, thread, THREAD_SOURCES, type Thread } from './threads.ts';
