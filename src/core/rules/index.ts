@@ -2,3 +2,6 @@
 export { defineRule, type Report, type Rule, type RuleMeta } from './define.ts';
 export type { Finding, Severity, Subject } from './finding.ts';
 export type { CaseResult, ConductorView, PartView, Study, WorstCurrent } from './study.ts';
+export { buildStudy } from './build-study.ts';
+export { runRules } from './run.ts';
+export { RULES } from './list.ts';

@@ -54,8 +54,11 @@ export interface Study {
 	readonly network: Network;
 	/** In the cases' order. */
 	readonly cases: readonly CaseResult[];
+	/** All loads and sources off, all switches closed: what flows then flows between batteries. */
+	readonly atRest: OperatingPoint;
 	/** In the diagram's order. */
 	readonly parts: readonly PartView[];
+	/** Those with both ends on terminals that exist; the others have no branch. */
 	readonly conductors: readonly ConductorView[];
 	part(id: PartId): PartView;
 	conductor(id: ConductorId): ConductorView;

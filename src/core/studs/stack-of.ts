@@ -1,0 +1,59 @@
+/** Sizes a stud's stack: from an order of things to layers in millimetres. */
+import { terminalRef, type Diagram, type StackItem, type StudKey } from '#core/diagram';
+import type { Terminal } from '#core/parts';
+import { fullOrder, isHardware, landings } from './order.ts';
+import { layerSize } from './size.ts';
+import { findTerminal, ownFuseStuds } from './terminal.ts';
+import type { Layer, Stack } from './types.ts';
+import { itemLabel, stackSentence } from './words.ts';
+
+/** Stacks of all studs and clamps with something on them, in the diagram's order. */
+export function stacksOf(diagram: Diagram): Stack[] {
+	const landed = landings(diagram);
+	const keys = new Set([...landed.keys(), ...Object.keys(diagram.stacks), ...ownFuseStuds(diagram)]);
+	return [...keys].map((key) => stackOf(diagram, key, landed)).filter((stack) => stack !== undefined);
+}
+
+/** The stack of one stud; undefined where there is no such stud or nothing on it. */
+export function stackOf(diagram: Diagram, key: StudKey, landed = landings(diagram)): Stack | undefined {
+	const terminal = findTerminal(diagram, terminalRef(key));
+	const order = fullOrder(diagram, key, landed);
+	if (!terminal || !order.some((item) => !isHardware(item))) return undefined;
+
+	const assumed = terminal.kind === 'stud' ? assumedHardware(order) : [];
+	const layers = layersOf(diagram, terminal, [...order, ...assumed]);
+	const measures = terminal.kind === 'stud' ? studMeasures(terminal, layers) : { heightMm: 0, threadLeftMm: null };
+	const stack = {
+		key,
+		terminal,
+		layers,
+		terminalCount: order.filter(({ kind }) => kind === 'lug' || kind === 'block').length,
+		...measures,
+		hardwareAssumed: assumed.length > 0
+	};
+	return { ...stack, sentence: stackSentence(stack) };
+}
+
+/** Washer, lock washer and nut close every stack; those not drawn above the last terminal are assumed. */
+function assumedHardware(order: readonly StackItem[]): StackItem[] {
+	const closing = order.slice(order.findLastIndex((item) => !isHardware(item)) + 1);
+	if (closing.some(({ kind }) => kind === 'nut')) return [];
+	const closed = new Set(closing.map(({ kind }) => kind));
+	return (['washer', 'lock-washer', 'nut'] as const).filter((kind) => !closed.has(kind)).map((kind) => ({ kind }));
+}
+
+function layersOf(diagram: Diagram, terminal: Terminal, items: readonly StackItem[]): Layer[] {
+	let bottomMm = 0;
+	return items.map((item) => {
+		const { thicknessMm, widthMm } = layerSize(diagram, terminal, item);
+		const layer = { item, label: itemLabel(diagram, item), bottomMm, thicknessMm, widthMm, conducts: !isHardware(item) };
+		bottomMm += thicknessMm;
+		return layer;
+	});
+}
+
+function studMeasures({ usableLengthMm }: Terminal, layers: readonly Layer[]) {
+	const nut = layers.findLast(({ item }) => item.kind === 'nut')!;
+	const heightMm = nut.bottomMm;
+	return { heightMm, threadLeftMm: usableLengthMm === null ? null : usableLengthMm - heightMm - nut.thicknessMm };
+}

@@ -1,0 +1,45 @@
+import { areaMm2, gaugeText } from '#core/conductors';
+import type { Conductor, Diagram, StackItem } from '#core/diagram';
+import type { Terminal } from '#core/parts';
+import { compactNumber } from '#core/units';
+import type { Stack } from './types.ts';
+
+/** Insulated rings are made up to 10 AWG; above that terminals are tube lugs. */
+const LARGEST_RING_MM2 = 6;
+
+const HARDWARE = { washer: 'washer', 'lock-washer': 'lock washer', nut: 'nut', fuse: 'fuse' } as const;
+
+/** "4/0 AWG lug of W4", "12 AWG ring of W3", "fuse block F7", "washer". */
+export function itemLabel({ conductors, parts }: Diagram, item: StackItem): string {
+	if (item.kind === 'lug') {
+		const conductor = conductors[item.conductor]!;
+		return `${gaugeText(conductor.gauge)} ${terminalWord(conductor)} of ${conductor.label.trim() || 'an unlabelled conductor'}`;
+	}
+	if (item.kind === 'block') {
+		const label = Object.hasOwn(parts, item.block) ? parts[item.block]!.label.trim() : '';
+		return label ? `fuse block ${label}` : 'unlabelled fuse block';
+	}
+	return HARDWARE[item.kind];
+}
+
+const terminalWord = ({ gauge }: Conductor): string => (areaMm2(gauge) <= LARGEST_RING_MM2 ? 'ring' : 'lug');
+
+/** "5/16 in" for an inch thread, "M8" and "#10" as they are. */
+export const threadText = (thread: string): string => (/^\d/.test(thread) ? `${thread} in` : thread);
+
+/** "M8 end stud L, from the seat: 4/0 AWG lug of W4; washer; lock washer; nut; thread left 3.1 mm". */
+export function stackSentence({ terminal, layers, threadLeftMm }: Omit<Stack, 'sentence'>): string {
+	const things = layers.map(({ label }) => label).join('; ');
+	if (terminal.kind === 'clamp') return `Clamp ${terminal.label}: ${things}`;
+	return `${studText(terminal)}, from the seat: ${things}${threadLeftText(threadLeftMm)}`;
+}
+
+function studText({ thread, label }: Terminal): string {
+	const size = thread === null ? '' : `${threadText(thread)} `;
+	return /stud|post/i.test(label) ? `${size}${label}` : `${size}stud ${label}`;
+}
+
+function threadLeftText(threadLeftMm: number | null): string {
+	if (threadLeftMm === null) return '';
+	return threadLeftMm >= 0 ? `; thread left ${compactNumber(threadLeftMm, 2)} mm` : `; thread too short by ${compactNumber(-threadLeftMm, 2)} mm`;
+}
