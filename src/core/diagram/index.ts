@@ -26,7 +26,37 @@ export {
 	type TerminalRef,
 	type TitleBlock
 } from './schema.ts';
+export { emptyDiagram, newConductor } from './empty.ts';
+export { freshId } from './ids.ts';
+export { nextLabel } from './labels.ts';
+export { conductorsAmong, hostsOf, withBlocks } from './mounts.ts';
+export { landedOn } from './stack.ts';
+export { FragmentSchema, fragmentOf, insertedIds, type Fragment, type InsertedIds } from './fragment.ts';
+export { parseDiagram, type ParseResult } from './parse.ts';
+export type { Problem } from './problem.ts';
+export { serializeDiagram } from './serialize.ts';
+export { diagramJsonSchema } from './json-schema.ts';
 export { itemKey, parseItemKey, type ItemKey, type ItemKind } from './item.ts';
 export { sameTerminal, studKey, terminalRef } from './stud-key.ts';
 export { change, compose, defineCommand, type Change, type Command } from './command.ts';
+export { addCase } from './commands/add-case.ts';
+export { addConductor } from './commands/add-conductor.ts';
+export { addPart } from './commands/add-part.ts';
+export { editCase } from './commands/edit-case.ts';
+export { editConductors } from './commands/edit-conductors.ts';
+export { editPart } from './commands/edit-part.ts';
+export { editSystem } from './commands/edit-system.ts';
+export { editTitleBlock } from './commands/edit-title-block.ts';
+export { insertFragment } from './commands/insert-fragment.ts';
+export { mountBlock } from './commands/mount-block.ts';
+export { moveParts } from './commands/move-parts.ts';
+export { reconnectConductor } from './commands/reconnect-conductor.ts';
+export { removeCase } from './commands/remove-case.ts';
+export { removeItems } from './commands/remove-items.ts';
+export { reorderStack } from './commands/reorder-stack.ts';
+export { rotateParts } from './commands/rotate-parts.ts';
+export { setBends } from './commands/set-bends.ts';
+export { setLevel } from './commands/set-level.ts';
+export { setParams } from './commands/set-params.ts';
+export { unmountBlock } from './commands/unmount-block.ts';
 export { redo, run, start, undo, type Entry, type History, type RunOptions } from './history.ts';

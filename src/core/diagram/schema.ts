@@ -9,8 +9,14 @@ import * as z from 'zod';
 export const FORMAT = 'wireworthy-diagram';
 export const VERSION = 1;
 
-/** Ids are made of letters, digits, "-" and "_"; a dot separates a part from its terminal in a stud key. */
-const Id = z.string().regex(/^[A-Za-z0-9_-]{1,64}$/, 'An id is 1 to 64 letters, digits, "-" or "_".');
+/**
+ * Ids are made of letters, digits, "-" and "_"; a dot separates a part from its terminal in a stud key. Names every
+ * object inherits are refused: `parts['constructor']` would find a function that nobody put there.
+ */
+export const Id = z
+	.string()
+	.regex(/^[A-Za-z0-9_-]{1,64}$/, 'An id is 1 to 64 letters, digits, "-" or "_".')
+	.refine((id) => !(id in Object.prototype), 'This name is reserved; another id is needed.');
 const shortText = z.string().max(200);
 const coordinateMm = z.number().min(-1e6).max(1e6);
 
@@ -135,7 +141,7 @@ export const TitleBlockSchema = z.strictObject({
 	approvalPerson: shortText
 });
 
-const studKey = z.string().regex(/^[A-Za-z0-9_-]{1,64}\.[A-Za-z0-9_-]{1,64}$/);
+export const StudKeySchema = z.string().regex(/^[A-Za-z0-9_-]{1,64}\.[A-Za-z0-9_-]{1,64}$/);
 
 export const DiagramSchema = z
 	.strictObject({
@@ -162,9 +168,12 @@ export const DiagramSchema = z
 		/** Fuse blocks that sit on another part's stud: block id → the stud it is on. */
 		mounts: z.record(Id, TerminalRefSchema),
 		/** Stud key "part.terminal" → what sits on it, from the seat upward. */
-		stacks: z.record(studKey, z.array(StackItemSchema).max(32))
+		stacks: z.record(StudKeySchema, z.array(StackItemSchema).max(32))
 	})
-	.meta({ title: 'Wireworthy diagram', description: 'A low-voltage DC wiring diagram: parts, conductors, stud stacks and operating cases.' });
+	.meta({
+		title: 'Wireworthy diagram',
+		description: 'A low-voltage DC wiring diagram: parts, conductors, stud stacks and operating cases.'
+	});
 
 export type Diagram = z.infer<typeof DiagramSchema>;
 export type Part = z.infer<typeof PartSchema>;

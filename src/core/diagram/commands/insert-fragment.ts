@@ -1,0 +1,55 @@
+import * as z from 'zod';
+import { defineCommand } from '../command.ts';
+import { copyOf } from '../copy.ts';
+import { FragmentSchema, renamed } from '../fragment.ts';
+import { has } from '../ids.ts';
+import { count, firstReason } from '../names.ts';
+import { PointSchema } from '../schema.ts';
+import { terminalRef } from '../stud-key.ts';
+import { DRAWING_LIMIT_MM, insideDrawing } from './limits.ts';
+
+/**
+ * Pastes a piece of a diagram, moved by an offset. Ids and labels already in use are renewed; `insertedIds` tells
+ * beforehand which ids the copies get.
+ */
+export const insertFragment = defineCommand({
+	name: 'insert-fragment',
+
+	args: z.strictObject({ fragment: FragmentSchema, by: PointSchema.default({ x: 0, y: 0 }) }),
+
+	label: ({ fragment }) => `paste ${count(Object.keys(fragment.parts).length, 'part')}`,
+
+	refuse(_, { fragment: { parts, conductors, mounts, stacks }, by }) {
+		if (Object.keys(parts).length === 0) return 'There is nothing to paste.';
+		const named = [
+			...Object.values(conductors).flatMap(({ from, to }) => [from.part, to.part]),
+			...Object.entries(mounts).flatMap(([block, host]) => [block, host.part]),
+			...Object.keys(stacks).map((key) => terminalRef(key).part),
+			...Object.values(stacks).flatMap((stack) => stack.flatMap((item) => (item.kind === 'block' ? [item.block] : [])))
+		];
+		const lugs = Object.values(stacks).flatMap((stack) => stack.flatMap((item) => (item.kind === 'lug' ? [item.conductor] : [])));
+		const places = [...Object.values(parts).map(({ at }) => at), ...Object.values(conductors).flatMap(({ bends }) => bends ?? [])];
+		return firstReason([
+			...named.map((id) => (has(parts, id) ? null : `What was copied is incomplete: it names a part "${id}" that was not copied.`)),
+			...lugs.map((id) =>
+				has(conductors, id) ? null : `What was copied is incomplete: it names a conductor "${id}" that was not copied.`
+			),
+			...places.map(({ x, y }) =>
+				insideDrawing({ x: x + by.x, y: y + by.y })
+					? null
+					: `There it would be beyond the edge of the drawing, which reaches ${DRAWING_LIMIT_MM / 1000} m each way.`
+			)
+		]);
+	},
+
+	apply(draft, { fragment, by }) {
+		const { parts, conductors, mounts, stacks } = copyOf(renamed(draft, fragment));
+		for (const [id, part] of Object.entries(parts)) draft.parts[id] = { ...part, at: { x: part.at.x + by.x, y: part.at.y + by.y } };
+		for (const [id, conductor] of Object.entries(conductors)) {
+			const bends = conductor.bends?.map(({ x, y }) => ({ x: x + by.x, y: y + by.y })) ?? null;
+			draft.conductors[id] = { ...conductor, bends };
+		}
+		Object.assign(draft.mounts, mounts);
+		Object.assign(draft.stacks, stacks);
+	}
+});

@@ -1,0 +1,46 @@
+import * as z from 'zod';
+import { defineCommand } from '../command.ts';
+import { has } from '../ids.ts';
+import { placeOf } from '../mounts.ts';
+import { count, firstReason, missingConductor, missingPart } from '../names.ts';
+import { Id } from '../schema.ts';
+import { takeOff } from '../stack.ts';
+import { terminalRef } from '../stud-key.ts';
+
+/**
+ * Deletes parts and conductors and everything that would hang in the air without them: conductors on a deleted
+ * part, lugs and blocks on studs, levels in operating cases. A block on a deleted part stays, where its host was.
+ */
+export const removeItems = defineCommand({
+	name: 'remove-items',
+
+	args: z.strictObject({ parts: z.array(Id).default([]), conductors: z.array(Id).default([]) }),
+
+	label: ({ parts, conductors }) =>
+		'delete ' +
+		[parts.length > 0 ? count(parts.length, 'part') : '', conductors.length > 0 ? count(conductors.length, 'conductor') : '']
+			.filter(Boolean)
+			.join(' and '),
+
+	refuse(diagram, { parts, conductors }) {
+		if (parts.length + conductors.length === 0) return 'Nothing is selected to delete.';
+		return firstReason([...parts.map((id) => missingPart(diagram, id)), ...conductors.map((id) => missingConductor(diagram, id))]);
+	},
+
+	apply(draft, { parts, conductors }) {
+		const gone = new Set(parts);
+		const cut = new Set(conductors);
+		for (const [id, { from, to }] of Object.entries(draft.conductors)) if (gone.has(from.part) || gone.has(to.part)) cut.add(id);
+
+		for (const [block, host] of Object.entries(draft.mounts)) {
+			if (gone.has(host.part) && !gone.has(block)) draft.parts[block]!.at = { ...placeOf(draft, block) };
+		}
+		for (const [block, host] of Object.entries(draft.mounts)) if (gone.has(block) || gone.has(host.part)) delete draft.mounts[block];
+
+		takeOff(draft, (item) => (item.kind === 'lug' && cut.has(item.conductor)) || (item.kind === 'block' && gone.has(item.block)));
+		for (const key of Object.keys(draft.stacks)) if (gone.has(terminalRef(key).part)) delete draft.stacks[key];
+		for (const { levels } of Object.values(draft.cases)) for (const id of gone) if (has(levels, id)) delete levels[id];
+		for (const id of cut) delete draft.conductors[id];
+		for (const id of gone) delete draft.parts[id];
+	}
+});

@@ -1,0 +1,35 @@
+/** What a refusal or a note calls the things of a diagram. */
+import { has } from './ids.ts';
+import type { Diagram } from './schema.ts';
+
+export function partName(diagram: Diagram, id: string): string {
+	const part = has(diagram.parts, id) ? diagram.parts[id]! : null;
+	if (!part) return `"${id}"`;
+	return part.label === '' ? `the unlabelled ${part.kind}` : part.label;
+}
+
+export function conductorName(diagram: Diagram, id: string): string {
+	const conductor = has(diagram.conductors, id) ? diagram.conductors[id]! : null;
+	if (!conductor) return `"${id}"`;
+	if (conductor.label !== '') return conductor.label;
+	return `the unlabelled conductor from ${partName(diagram, conductor.from.part)} to ${partName(diagram, conductor.to.part)}`;
+}
+
+/** "1 part", "3 parts". */
+export const count = (number: number, noun: string): string => `${number} ${noun}${number === 1 ? '' : 's'}`;
+
+/** Why a part cannot be found, or null when it is there. */
+export const missingPart = (diagram: Diagram, id: string): string | null =>
+	has(diagram.parts, id) ? null : `There is no part "${id}" in this diagram; it may have been deleted.`;
+
+export const missingConductor = (diagram: Diagram, id: string): string | null =>
+	has(diagram.conductors, id) ? null : `There is no conductor "${id}" in this diagram; it may have been deleted.`;
+
+export const missingCase = (diagram: Diagram, id: string): string | null =>
+	has(diagram.cases, id) ? null : `There is no operating case "${id}" in this diagram; it may have been deleted.`;
+
+/** The first reason of several, or null. */
+export function firstReason(reasons: Iterable<string | null>): string | null {
+	for (const reason of reasons) if (reason !== null) return reason;
+	return null;
+}
