@@ -52,6 +52,8 @@ export interface SourceBranch extends TwoPole {
 	readonly efficiency: number;
 	readonly blocksReverse: boolean;
 	readonly alwaysOn: boolean;
+	/** False when a fault can draw more than `maxA` from it. Left out: true. */
+	readonly selfLimiting?: boolean;
 }
 
 export interface LoadBranch extends TwoPole {

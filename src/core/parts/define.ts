@@ -92,6 +92,8 @@ export type Link =
 			readonly blocksReverse: boolean;
 			/** True for supplies whose output is a rail of its own (counts as a source in every case). */
 			readonly alwaysOn: boolean;
+			/** False when a fault can draw more than `maxA` from it. Left out: true. */
+			readonly selfLimiting?: boolean;
 	  }
 	| {
 			readonly kind: 'load';

@@ -1,2 +1,15 @@
-/** The parts library: one definition per file. */
-export { definePart, type Link, type LinkEnd, type PartDefinition, type PartGroup, type ProtectiveDevice, type Role, type Terminal } from './define.ts';
+/** The parts library: one definition per file in kinds/, listed in the order of the shelf. */
+export {
+	definePart,
+	type Link,
+	type LinkEnd,
+	type PartDefinition,
+	type PartGroup,
+	type ProtectiveDevice,
+	type Role,
+	type Terminal
+} from './define.ts';
+export { definitionOf, newParams, partDefinitions } from './list.ts';
+export { describe, type PartDescription } from './describe.ts';
+export { fieldMeta, FAMILY_NAMES, type FieldMeta } from './fields.ts';
+export { usableLengthMm } from './terminals.ts';

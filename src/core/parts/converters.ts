@@ -1,0 +1,78 @@
+/** Links and terminals of devices with an input and an output: DC-DC chargers and converters. */
+import type { Link, Terminal } from './define.ts';
+import { amount, choice, flag, optionalAmount, share, thread } from './fields.ts';
+import { stud } from './terminals.ts';
+
+/** Negatives joined inside the case: a few centimetres of copper. Common practice, no source. */
+const COMMON_NEGATIVE_OHM = 0.001;
+
+export const converterFields = (standard: { maxA: number; setV: number; efficiency: number }) => ({
+	maxA: amount('Rated output', 'A', standard.maxA, { max: 2000 }),
+	setV: amount('Output voltage', 'V', standard.setV, { max: 100 }),
+	efficiency: share('Efficiency', standard.efficiency),
+	isolated: flag('Isolated', false, { hint: 'input and output negatives are separate' }),
+	inputFrom: choice('Input is fed', 'drawing', { drawing: 'from this drawing', outside: 'from outside it, not drawn' }),
+	blocksReverse: flag('Blocks reverse current', true, { hint: 'a fault on the input side cannot be fed from the output' }),
+	inputA: optionalAmount('Greatest input current', 'A', { max: 2000, whenEmpty: 'from output and efficiency' }),
+	thread: thread('Stud thread', 'M6')
+});
+
+interface Converter {
+	readonly maxA: number;
+	readonly setV: number;
+	readonly efficiency: number;
+	readonly isolated: boolean;
+	readonly inputFrom: 'drawing' | 'outside';
+	readonly blocksReverse: boolean;
+}
+
+export function converterLinks(converter: Converter, alwaysOn: boolean): Link[] {
+	const { maxA, setV, efficiency, blocksReverse } = converter;
+	const isFedHere = converter.inputFrom === 'drawing';
+	const input: Link = {
+		kind: 'load',
+		id: 'input',
+		positive: 'in-pos',
+		negative: 'in-neg',
+		draw: { kind: 'power', watts: (maxA * setV) / efficiency },
+		followsSource: 'output',
+		reversible: false,
+		critical: false
+	};
+	const output: Link = {
+		kind: 'source',
+		id: 'output',
+		positive: 'out-pos',
+		negative: 'out-neg',
+		maxA,
+		setV,
+		fedBy: isFedHere ? 'input' : null,
+		efficiency,
+		blocksReverse,
+		alwaysOn
+	};
+	const commonNegative: Link = {
+		kind: 'segment',
+		id: 'common-negative',
+		between: ['in-neg', 'out-neg'],
+		resistanceOhm: COMMON_NEGATIVE_OHM,
+		ratedA: null
+	};
+	return [...(isFedHere ? [input] : []), output, ...(converter.isolated ? [] : [commonNegative])];
+}
+
+/** Four studs along the lower edge: input on the left, output on the right. */
+export function converterTerminals(
+	converter: { thread: Terminal['thread'] & string; maxA: number },
+	widthMm: number,
+	y: number
+): Terminal[] {
+	const options = { thread: converter.thread, maxTerminals: 2 };
+	const at = (share: number) => ({ x: share * widthMm, y });
+	return [
+		stud('in-pos', 'input +', at(-0.375), 'south', { ...options, role: 'positive' }),
+		stud('in-neg', 'input −', at(-0.125), 'south', { ...options, role: 'negative' }),
+		stud('out-neg', 'output −', at(0.125), 'south', { ...options, role: 'negative', ratedA: converter.maxA }),
+		stud('out-pos', 'output +', at(0.375), 'south', { ...options, role: 'positive', ratedA: converter.maxA })
+	];
+}

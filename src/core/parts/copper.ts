@@ -1,0 +1,46 @@
+/** Resistances of the metal inside parts. */
+import type { FuseFamilyId } from '#core/tables';
+import type { Link, LinkEnd, ProtectiveDevice } from './define.ts';
+
+/**
+ * Ω·mm²/m: 10.75 Ω·circular mil/ft, the constant of the small-craft voltage-drop formula
+ * (copper at about 29 °C with stranding).
+ */
+const COPPER_OHM_MM2_PER_M = 0.01787;
+
+/** Ohms of a copper bar between two studs. */
+export const barResistanceOhm = (lengthMm: number, sectionMm2: number): number => (COPPER_OHM_MM2_PER_M * (lengthMm / 1000)) / sectionMm2;
+
+/** Fuses lose about 70 to 100 mV at their rating, whatever it is: common practice, no source. */
+export const fuseResistanceOhm = (ratingA: number): number => 0.08 / ratingA;
+
+interface FuseOptions {
+	readonly ratingA: number;
+	readonly family: FuseFamilyId | null;
+	readonly kind?: ProtectiveDevice['kind'];
+	readonly ratedV?: number | null;
+	readonly breakingA?: number | null;
+}
+
+/** A fuse or breaker between two link ends. */
+export function protectiveLink(id: string, between: readonly [LinkEnd, LinkEnd], options: FuseOptions): Link {
+	const { ratingA, family, kind = 'fuse', ratedV = null, breakingA = null } = options;
+	return {
+		kind: 'protective',
+		id,
+		between,
+		resistanceOhm: fuseResistanceOhm(ratingA),
+		ratedA: ratingA,
+		device: { kind, ratingA, family, ratedV, breakingA }
+	};
+}
+
+/** A row of bar segments joining the ends one after the other: "bar-1" lies between the first two. */
+export const barSegments = (ends: readonly LinkEnd[], pitchMm: number, sectionMm2: number, ratedA: number | null): Link[] =>
+	ends.slice(1).map((end, index) => ({
+		kind: 'segment',
+		id: `bar-${index + 1}`,
+		between: [ends[index]!, end],
+		resistanceOhm: barResistanceOhm(pitchMm, sectionMm2),
+		ratedA
+	}));

@@ -1,0 +1,125 @@
+/**
+ * Constructors for parameters. A parameter's schema carries its default and its words for the inspector, so that
+ * form, file and definition cannot differ.
+ */
+import * as z from 'zod';
+import { FUSE_FAMILIES, THREADS, type FuseFamilyId, type ThreadId } from '#core/tables';
+
+/** What the inspector shows beside a parameter. */
+export interface FieldMeta {
+	readonly title: string;
+	readonly unit?: string;
+	readonly hint?: string;
+	readonly options?: readonly { readonly value: string | number; readonly label: string }[];
+	/** What an empty field means: "worked out from the capacity". */
+	readonly whenEmpty?: string;
+	/** On a list with a value for each position: the parameter that holds their number. */
+	readonly countedBy?: string;
+}
+
+/** The words of a parameter; the programmer's fault when it has none. */
+export function fieldMeta(schema: z.ZodType): FieldMeta {
+	const meta = schema.meta();
+	if (!meta?.title) throw new Error('A parameter needs a title: build it with a constructor from fields.ts.');
+	return meta as unknown as FieldMeta;
+}
+
+type Words = Omit<FieldMeta, 'title'>;
+
+const withMeta = <Schema extends z.ZodType>(schema: Schema, meta: FieldMeta): Schema => schema.meta({ ...meta });
+
+/** A number greater than zero. */
+export const amount = (title: string, unit: string, standard: number, words: Words & { readonly max?: number } = {}) => {
+	const { max = 100_000, ...rest } = words;
+	return withMeta(z.number().positive().max(max).default(standard), { title, unit, ...rest });
+};
+
+/** A number greater than zero, or null: not known, or worked out from other parameters. */
+export const optionalAmount = (title: string, unit: string, words: Words & { readonly max?: number } = {}) => {
+	const { max = 100_000, ...rest } = words;
+	return withMeta(z.number().positive().max(max).nullable().default(null), { title, unit, ...rest });
+};
+
+/** The fuse in one place; null is an empty holder, which passes no current. */
+export const fuseRating = (title: string, standard: number, words: Words = {}) =>
+	withMeta(z.number().positive().max(2000).nullable().default(standard), { title, unit: 'A', whenEmpty: 'no fuse fitted', ...words });
+
+/** A length on the drawing, in millimetres. */
+export const lengthMm = (title: string, standard: number, min: number, max: number, words: Words = {}) =>
+	withMeta(z.number().min(min).max(max).default(standard), { title, unit: 'mm', ...words });
+
+export const count = (title: string, standard: number, min: number, max: number, words: Words = {}) =>
+	withMeta(z.int().min(min).max(max).default(standard), { title, ...words });
+
+export const share = (title: string, standard: number, words: Words = {}) =>
+	withMeta(z.number().min(0.1).max(1).default(standard), { title, hint: 'between 0.1 and 1', ...words });
+
+export const flag = (title: string, standard: boolean, words: Words = {}) => withMeta(z.boolean().default(standard), { title, ...words });
+
+export function choice<const Labels extends Record<string, string>>(
+	title: string,
+	standard: keyof Labels & string,
+	labels: Labels,
+	words: Words = {}
+) {
+	const values = Object.keys(labels) as [keyof Labels & string, ...(keyof Labels & string)[]];
+	const options = values.map((value) => ({ value, label: labels[value]! }));
+	return withMeta(z.enum(values).default(standard as never), { title, options, ...words });
+}
+
+export function numberChoice<const Value extends number>(
+	title: string,
+	unit: string,
+	standard: Value,
+	values: readonly Value[],
+	words: Words = {}
+) {
+	const options = values.map((value) => ({ value, label: `${value} ${unit}` }));
+	return withMeta(z.literal([...values]).default(standard as never), { title, unit, options, ...words });
+}
+
+export const thread = (title: string, standard: ThreadId, words: Words = {}) =>
+	withMeta(z.enum(THREADS).default(standard), { title, options: THREADS.map((value) => ({ value, label: value })), ...words });
+
+export const FAMILY_NAMES: Record<FuseFamilyId, string> = {
+	'blade-mini': 'blade fuse, mini (ISO 8820-3 F)',
+	'blade-regular': 'blade fuse, regular (ISO 8820-3 C)',
+	'blade-large': 'blade fuse, large (ISO 8820-3 E)',
+	'strip-sf30': 'strip fuse SF30 (ISO 8820-5)',
+	'strip-sf51': 'strip fuse SF51 (ISO 8820-5)',
+	limiter: 'bolt-down limiter',
+	cube: 'terminal-mounted cube fuse',
+	'class-t': 'Class T fuse (UL 248-15)',
+	cylindrical: 'cylindrical fuse (IEC 60269)'
+};
+
+export const fuseFamily = (title: string, standard: FuseFamilyId, families: readonly FuseFamilyId[] = FUSE_FAMILIES, words: Words = {}) =>
+	withMeta(z.enum(families as [FuseFamilyId, ...FuseFamilyId[]]).default(standard), {
+		title,
+		options: families.map((value) => ({ value, label: FAMILY_NAMES[value] })),
+		...words
+	});
+
+/** A rating for each position; null is an empty position. May be shorter than the number of positions. */
+export const ratings = (title: string, standard: readonly (number | null)[], countedBy: string, words: Words = {}) =>
+	withMeta(
+		z
+			.array(z.number().positive().max(2000).nullable())
+			.max(64)
+			.default([...standard]),
+		{
+			title,
+			unit: 'A',
+			countedBy,
+			whenEmpty: 'no fuse fitted',
+			...words
+		}
+	);
+
+/** A name for each position. */
+export const names = (title: string, countedBy: string, words: Words = {}) =>
+	withMeta(z.array(z.string().max(100)).max(64).default([]), { title, countedBy, ...words });
+
+/** The list cut or filled to a number of positions. */
+export const adapted = <Value>(values: readonly Value[], positions: number, filler: Value): readonly Value[] =>
+	Array.from({ length: positions }, (_, index) => (index < values.length ? values[index]! : filler));

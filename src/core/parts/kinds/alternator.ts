@@ -1,0 +1,61 @@
+import * as z from 'zod';
+import { ampsText } from '#core/units';
+import { definePart } from '../define.ts';
+import { amount, flag, thread } from '../fields.ts';
+import { body, centredBox } from '../sketch.ts';
+import { stud } from '../terminals.ts';
+
+const params = z.strictObject({
+	maxA: amount('Rated output', 'A', 100, { max: 1000 }),
+	setV: amount('Regulator voltage', 'V', 14.2, { max: 80 }),
+	selfLimiting: flag('Self-limiting', true, {
+		hint: 'cannot deliver more than its rated output, as usual for an alternator with its own regulator'
+	}),
+	thread: thread('Output stud thread', 'M8')
+});
+
+const BOX = centredBox(150, 150);
+
+export const alternator = definePart({
+	kind: 'alternator',
+	name: 'Alternator',
+	help: 'Driven by the engine; charges the start battery. Its output stud is in the engine space, so its conductor is derated for heat.',
+	group: 'sources',
+	letter: 'G',
+	params,
+	terminals: (alternator) => [
+		stud('pos', 'B+', { x: 34, y: -50 }, 'north', {
+			thread: alternator.thread,
+			role: 'positive',
+			ratedA: alternator.maxA,
+			maxTerminals: 2,
+			acceptsBlock: false
+		}),
+		stud('neg', 'B−', { x: -34, y: -50 }, 'north', {
+			thread: alternator.thread,
+			role: 'negative',
+			ratedA: alternator.maxA,
+			maxTerminals: 2,
+			acceptsBlock: false
+		})
+	],
+	links: (alternator) => [
+		{
+			kind: 'source',
+			id: 'output',
+			positive: 'pos',
+			negative: 'neg',
+			maxA: alternator.maxA,
+			setV: alternator.setV,
+			fedBy: null,
+			efficiency: 1,
+			// The rectifier passes no current back.
+			blocksReverse: true,
+			alwaysOn: false,
+			selfLimiting: alternator.selfLimiting
+		}
+	],
+	outline: () => [body(BOX, 75)],
+	box: () => BOX,
+	summary: (alternator) => ampsText(alternator.maxA)
+});

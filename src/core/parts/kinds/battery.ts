@@ -1,0 +1,95 @@
+import * as z from 'zod';
+import { compactNumber } from '#core/units';
+import { definePart } from '../define.ts';
+import { amount, choice, numberChoice, optionalAmount, thread } from '../fields.ts';
+import { body, centredBox } from '../sketch.ts';
+import { stud } from '../terminals.ts';
+
+/**
+ * Figures for one block of nominally 12 V: open-circuit voltage in use and into a dead short, resistance in use,
+ * and resistance into a dead short times capacity. Common practice, no source; a data sheet's figure goes before.
+ */
+const CHEMISTRY = {
+	'lithium-iron-phosphate': { printedV: 12.8, emfV: 13.2, faultEmfV: 13.6, operatingOhm: () => 0.005, faultOhmAh: 0.25 },
+	'lead-acid': { printedV: 12, emfV: 12.6, faultEmfV: 13.2, operatingOhm: (ah: number) => 0.675 / ah, faultOhmAh: 0.45 }
+} as const;
+
+const params = z.strictObject({
+	chemistry: choice('Chemistry', 'lithium-iron-phosphate', {
+		'lithium-iron-phosphate': 'lithium iron phosphate',
+		'lead-acid': 'lead-acid (AGM, gel, flooded)'
+	}),
+	nominalV: numberChoice('Nominal voltage', 'V', 12, [6, 12, 24, 48]),
+	capacityAh: amount('Capacity', 'Ah', 100, { max: 5000 }),
+	continuousA: optionalAmount('Continuous discharge limit', 'A', { max: 5000, whenEmpty: 'no limit known' }),
+	chargeA: optionalAmount('Charge limit', 'A', { max: 5000, whenEmpty: 'no limit known' }),
+	emfV: optionalAmount('Open-circuit voltage in use', 'V', { max: 80, whenEmpty: 'from the chemistry' }),
+	resistanceMilliohm: optionalAmount('Resistance in use', 'mΩ', { max: 10_000, whenEmpty: 'from chemistry, voltage and capacity' }),
+	faultEmfV: optionalAmount('Open-circuit voltage into a short', 'V', { max: 80, whenEmpty: 'from the chemistry, fully charged' }),
+	faultResistanceMilliohm: optionalAmount('Resistance into a short', 'mΩ', {
+		max: 10_000,
+		whenEmpty: 'from chemistry, voltage and capacity',
+		hint: 'cells and links only; battery electronics do not count'
+	}),
+	stud: thread('Post thread', 'M8')
+});
+
+type Params = z.output<typeof params>;
+
+const blocksOf12V = ({ nominalV }: Params): number => nominalV / 12;
+
+/** Footprint of common cases, grown with the stored energy. */
+function size(battery: Params): { widthMm: number; depthMm: number } {
+	const energy = blocksOf12V(battery) * battery.capacityAh;
+	const bulk = battery.chemistry === 'lead-acid' ? 1.12 : 1;
+	const widthMm = Math.round(Math.min(620, Math.max(150, 43 * energy ** 0.42 * bulk)));
+	return { widthMm, depthMm: Math.round(Math.min(300, widthMm * 0.53)) };
+}
+
+export const battery = definePart({
+	kind: 'battery',
+	name: 'Battery',
+	help: 'Stores the energy. Everything on its posts can deliver a very large current into a fault, so its conductors need a fuse close by.',
+	group: 'sources',
+	letter: 'G',
+	params,
+	terminals(battery) {
+		const { widthMm, depthMm } = size(battery);
+		const y = -depthMm / 2 + 26;
+		const x = widthMm / 2 - 32;
+		return [
+			stud('pos', '+', { x: -x, y }, 'north', { thread: battery.stud, role: 'positive' }),
+			stud('neg', '−', { x, y }, 'north', { thread: battery.stud, role: 'negative' })
+		];
+	},
+	links(battery) {
+		const blocks = blocksOf12V(battery);
+		const figures = CHEMISTRY[battery.chemistry];
+		const { capacityAh } = battery;
+		return [
+			{
+				kind: 'battery',
+				id: 'battery',
+				positive: 'pos',
+				negative: 'neg',
+				emfV: battery.emfV ?? figures.emfV * blocks,
+				resistanceOhm: battery.resistanceMilliohm !== null ? battery.resistanceMilliohm / 1000 : figures.operatingOhm(capacityAh) * blocks,
+				faultEmfV: battery.faultEmfV ?? figures.faultEmfV * blocks,
+				faultResistanceOhm:
+					battery.faultResistanceMilliohm !== null ? battery.faultResistanceMilliohm / 1000 : (figures.faultOhmAh / capacityAh) * blocks,
+				capacityAh,
+				continuousA: battery.continuousA
+			}
+		];
+	},
+	outline: (battery) => {
+		const { widthMm, depthMm } = size(battery);
+		return [body(centredBox(widthMm, depthMm))];
+	},
+	box(battery) {
+		const { widthMm, depthMm } = size(battery);
+		return centredBox(widthMm, depthMm);
+	},
+	summary: (battery) =>
+		`${compactNumber(CHEMISTRY[battery.chemistry].printedV * blocksOf12V(battery))} V ${compactNumber(battery.capacityAh)} Ah`
+});

@@ -1,0 +1,27 @@
+import * as z from 'zod';
+import { definePart } from '../define.ts';
+import { thread } from '../fields.ts';
+import { body, centredBox } from '../sketch.ts';
+import { stud } from '../terminals.ts';
+
+const params = z.strictObject({
+	thread: thread('Stud thread', 'M8')
+});
+
+const BOX = centredBox(48, 60);
+
+export const chassisPoint = definePart({
+	kind: 'chassis-point',
+	name: 'Chassis point',
+	help: 'Where the negative is bonded to chassis, hull or earth. One bond only; it carries current in a fault, not in use.',
+	group: 'distribution',
+	letter: 'X',
+	params,
+	terminals: (point) => [
+		stud('stud', 'chassis', { x: 0, y: -10 }, 'north', { thread: point.thread, role: 'chassis', acceptsBlock: false })
+	],
+	links: () => [],
+	outline: () => [body(BOX)],
+	box: () => BOX,
+	summary: (point) => point.thread
+});

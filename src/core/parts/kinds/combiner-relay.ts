@@ -1,0 +1,33 @@
+import * as z from 'zod';
+import { ampsText } from '#core/units';
+import { definePart } from '../define.ts';
+import { amount, thread } from '../fields.ts';
+import { body, centredBox } from '../sketch.ts';
+import { stud } from '../terminals.ts';
+
+/** A closed relay contact of the 150 A class: common practice, no source. */
+const CONTACT_OHM = 0.000_3;
+
+const params = z.strictObject({
+	ratedA: amount('Continuous rating', 'A', 150, { max: 1000 }),
+	thread: thread('Stud thread', 'M8')
+});
+
+const BOX = centredBox(96, 72);
+
+export const combinerRelay = definePart({
+	kind: 'combiner-relay',
+	name: 'Combiner relay',
+	help: 'Joins two banks while one of them is being charged. The conductor on either side has a battery at both ends.',
+	group: 'charging',
+	letter: 'Q',
+	params,
+	terminals: (relay) => [
+		stud('a', 'bank a', { x: -34, y: 0 }, 'west', { thread: relay.thread, role: 'positive', ratedA: relay.ratedA, maxTerminals: 2 }),
+		stud('b', 'bank b', { x: 34, y: 0 }, 'east', { thread: relay.thread, role: 'positive', ratedA: relay.ratedA, maxTerminals: 2 })
+	],
+	links: (relay) => [{ kind: 'switch', id: 'contact', between: ['a', 'b'], resistanceOhm: CONTACT_OHM, ratedA: relay.ratedA }],
+	outline: () => [body(BOX)],
+	box: () => BOX,
+	summary: (relay) => ampsText(relay.ratedA)
+});

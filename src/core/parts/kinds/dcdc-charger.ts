@@ -1,0 +1,26 @@
+import * as z from 'zod';
+import { ampsText } from '#core/units';
+import { converterFields, converterLinks, converterTerminals } from '../converters.ts';
+import { definePart } from '../define.ts';
+import { body, centredBox } from '../sketch.ts';
+
+const params = z.strictObject(converterFields({ maxA: 30, setV: 14.4, efficiency: 0.9 }));
+
+type Params = z.output<typeof params>;
+
+const size = ({ maxA }: Params) => ({ widthMm: Math.round(Math.min(260, 130 + maxA)), heightMm: 140 });
+const box = (charger: Params) => centredBox(size(charger).widthMm, size(charger).heightMm);
+
+export const dcdcCharger = definePart({
+	kind: 'dcdc-charger',
+	name: 'DC-DC charger',
+	help: 'Charges the bank from another battery or an alternator at a limited current. Its conductors have a battery at each end.',
+	group: 'charging',
+	letter: 'T',
+	params,
+	terminals: (charger) => converterTerminals(charger, size(charger).widthMm, size(charger).heightMm / 2 - 16),
+	links: (charger) => converterLinks(charger, false),
+	outline: (charger) => [body(box(charger))],
+	box,
+	summary: (charger) => ampsText(charger.maxA)
+});

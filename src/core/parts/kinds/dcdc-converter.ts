@@ -1,0 +1,27 @@
+import * as z from 'zod';
+import { ampsText, voltsText } from '#core/units';
+import { converterFields, converterLinks, converterTerminals } from '../converters.ts';
+import { definePart } from '../define.ts';
+import { body, centredBox } from '../sketch.ts';
+
+const params = z.strictObject(converterFields({ maxA: 20, setV: 12.5, efficiency: 0.9 }));
+
+type Params = z.output<typeof params>;
+
+const WIDTH_MM = 130;
+const HEIGHT_MM = 110;
+const BOX = centredBox(WIDTH_MM, HEIGHT_MM);
+
+export const dcdcConverter = definePart({
+	kind: 'dcdc-converter',
+	name: 'DC-DC converter',
+	help: 'Feeds 12 V devices from a 24 V or 48 V bank. Its output is a supply of its own, limited to its rating.',
+	group: 'distribution',
+	letter: 'T',
+	params,
+	terminals: (converter: Params) => converterTerminals(converter, WIDTH_MM, HEIGHT_MM / 2 - 16),
+	links: (converter) => converterLinks(converter, true),
+	outline: () => [body(BOX)],
+	box: () => BOX,
+	summary: (converter) => `${voltsText(converter.setV)} ${ampsText(converter.maxA)}`
+});

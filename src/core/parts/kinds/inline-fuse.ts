@@ -1,0 +1,61 @@
+import * as z from 'zod';
+import { ampsText } from '#core/units';
+import type { FuseFamilyId } from '#core/tables';
+import { protectiveLink } from '../copper.ts';
+import { definePart } from '../define.ts';
+import { choice, fuseFamily, fuseRating, optionalAmount, thread } from '../fields.ts';
+import { body, centredBox } from '../sketch.ts';
+import { clamp, stud } from '../terminals.ts';
+
+const params = z.strictObject({
+	family: fuseFamily('Fuse type', 'blade-regular'),
+	fuseA: fuseRating('Fuse', 15),
+	ratedV: optionalAmount('Fuse usable up to', 'V', { max: 1000, whenEmpty: 'as the fuse type' }),
+	breakingA: optionalAmount('Breaking capacity', 'A', { max: 200_000, whenEmpty: 'as the fuse type' }),
+	connection: choice('Connected by', 'auto', { auto: 'as usual for the fuse type', studs: 'studs', clamps: 'clamps or tails' }),
+	thread: thread('Stud thread', 'M8')
+});
+
+type Params = z.output<typeof params>;
+
+const CLAMPED: readonly FuseFamilyId[] = ['blade-mini', 'blade-regular', 'blade-large', 'cylindrical'];
+
+const hasStuds = ({ connection, family }: Params): boolean => (connection === 'auto' ? !CLAMPED.includes(family) : connection === 'studs');
+
+const size = (fuse: Params) => (hasStuds(fuse) ? { widthMm: 110, depthMm: 40, reachMm: 38 } : { widthMm: 64, depthMm: 24, reachMm: 28 });
+const box = (fuse: Params) => centredBox(size(fuse).widthMm, size(fuse).depthMm);
+
+export const inlineFuse = definePart({
+	kind: 'inline-fuse',
+	name: 'In-line fuse',
+	help: 'A fuse in its own holder, in the run of a positive conductor. It belongs at the source end.',
+	group: 'protection',
+	letter: 'F',
+	params,
+	terminals(fuse) {
+		const x = size(fuse).reachMm;
+		return hasStuds(fuse)
+			? [
+					stud('in', 'in', { x: -x, y: 0 }, 'west', { thread: fuse.thread, ratedA: fuse.fuseA }),
+					stud('out', 'out', { x, y: 0 }, 'east', { thread: fuse.thread, ratedA: fuse.fuseA })
+				]
+			: [
+					clamp('in', 'in', { x: -x, y: 0 }, 'west', { ratedA: fuse.fuseA }),
+					clamp('out', 'out', { x, y: 0 }, 'east', { ratedA: fuse.fuseA })
+				];
+	},
+	links: (fuse) =>
+		fuse.fuseA === null
+			? []
+			: [
+					protectiveLink('fuse', ['in', 'out'], {
+						ratingA: fuse.fuseA,
+						family: fuse.family,
+						ratedV: fuse.ratedV,
+						breakingA: fuse.breakingA
+					})
+				],
+	outline: (fuse) => [body(box(fuse))],
+	box,
+	summary: (fuse) => (fuse.fuseA === null ? 'no fuse' : ampsText(fuse.fuseA))
+});

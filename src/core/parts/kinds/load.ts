@@ -1,0 +1,66 @@
+import * as z from 'zod';
+import { ampsText, ohmsText, wattsText } from '#core/units';
+import { definePart } from '../define.ts';
+import { amount, choice, flag, thread } from '../fields.ts';
+import { body, centredBox } from '../sketch.ts';
+import { clamp, stud } from '../terminals.ts';
+
+const params = z.strictObject({
+	drawAs: choice('Draws', 'current', { current: 'a steady current (A)', power: 'a steady power (W)', resistance: 'as a resistance (Ω)' }),
+	draw: amount('Rated draw', 'A, W or Ω', 5, { max: 50_000 }),
+	critical: flag('Critical circuit', false, {
+		hint: 'navigation lights, bilge pump, radio, panel feeder: the tight voltage-drop limit applies'
+	}),
+	reversible: flag('Works either way round', false, { hint: 'a lamp or heater: reversed polarity does no harm' }),
+	connection: choice('Connected by', 'clamps', { clamps: 'clamps', studs: 'studs' }),
+	thread: thread('Stud thread', 'M6')
+});
+
+type Params = z.output<typeof params>;
+
+const size = ({ connection }: Params) => (connection === 'studs' ? { widthMm: 110, heightMm: 84 } : { widthMm: 84, heightMm: 60 });
+const box = (load: Params) => centredBox(size(load).widthMm, size(load).heightMm);
+
+const draw = ({ drawAs, draw }: Params) =>
+	drawAs === 'power'
+		? { kind: 'power' as const, watts: draw }
+		: drawAs === 'current'
+			? { kind: 'current' as const, amps: draw }
+			: { kind: 'resistance' as const, ohms: draw };
+
+const drawText = ({ drawAs, draw }: Params): string =>
+	drawAs === 'power' ? wattsText(draw) : drawAs === 'current' ? ampsText(draw) : ohmsText(draw);
+
+export const load = definePart({
+	kind: 'load',
+	name: 'Load',
+	help: 'Anything that uses current: a lamp, a pump, a radio, a fridge. Give what its label says it draws.',
+	group: 'loads',
+	letter: 'E',
+	params,
+	terminals(load) {
+		const { widthMm, heightMm } = size(load);
+		const at = (sign: number) => ({ x: sign * widthMm * 0.25, y: -heightMm / 2 + (load.connection === 'studs' ? 18 : 8) });
+		return load.connection === 'studs'
+			? [
+					stud('pos', '+', at(-1), 'north', { thread: load.thread, role: 'positive', maxTerminals: 2 }),
+					stud('neg', '−', at(1), 'north', { thread: load.thread, role: 'negative', maxTerminals: 2 })
+				]
+			: [clamp('pos', '+', at(-1), 'north', { role: 'positive' }), clamp('neg', '−', at(1), 'north', { role: 'negative' })];
+	},
+	links: (load) => [
+		{
+			kind: 'load',
+			id: 'load',
+			positive: 'pos',
+			negative: 'neg',
+			draw: draw(load),
+			followsSource: null,
+			reversible: load.reversible,
+			critical: load.critical
+		}
+	],
+	outline: (load) => [body(box(load), 5)],
+	box,
+	summary: drawText
+});

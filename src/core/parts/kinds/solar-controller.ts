@@ -1,0 +1,54 @@
+import * as z from 'zod';
+import { ampsText, voltsText } from '#core/units';
+import { definePart } from '../define.ts';
+import { amount, flag } from '../fields.ts';
+import { body, centredBox } from '../sketch.ts';
+import { clamp } from '../terminals.ts';
+
+const params = z.strictObject({
+	maxA: amount('Rated output', 'A', 30, { max: 1000 }),
+	setV: amount('Charging voltage', 'V', 14.4, { max: 100 }),
+	maxPvV: amount('Greatest array voltage', 'V', 100, { max: 1000 }),
+	blocksReverse: flag('Blocks reverse current', true, { hint: 'the battery cannot feed the array or a fault inside it' })
+});
+
+type Params = z.output<typeof params>;
+
+const size = ({ maxA }: Params) => ({ widthMm: Math.round(Math.min(260, 110 + maxA)), heightMm: Math.round(Math.min(260, 100 + maxA)) });
+const box = (controller: Params) => centredBox(size(controller).widthMm, size(controller).heightMm);
+
+export const solarController = definePart({
+	kind: 'solar-controller',
+	name: 'Solar charge controller',
+	help: 'Charges the bank from a solar array at a limited current. The array side is drawn but not calculated.',
+	group: 'charging',
+	letter: 'T',
+	params,
+	terminals(controller) {
+		const { widthMm, heightMm } = size(controller);
+		const at = (share: number) => ({ x: share * widthMm, y: heightMm / 2 - 9 });
+		return [
+			clamp('pv-pos', 'array +', at(-0.36), 'south', { role: 'positive' }),
+			clamp('pv-neg', 'array −', at(-0.18), 'south', { role: 'negative' }),
+			clamp('neg', 'battery −', at(0.18), 'south', { role: 'negative', ratedA: controller.maxA }),
+			clamp('pos', 'battery +', at(0.36), 'south', { role: 'positive', ratedA: controller.maxA })
+		];
+	},
+	links: (controller) => [
+		{
+			kind: 'source',
+			id: 'output',
+			positive: 'pos',
+			negative: 'neg',
+			maxA: controller.maxA,
+			setV: controller.setV,
+			fedBy: null,
+			efficiency: 1,
+			blocksReverse: controller.blocksReverse,
+			alwaysOn: false
+		}
+	],
+	outline: (controller) => [body(box(controller))],
+	box,
+	summary: (controller) => `${voltsText(controller.maxPvV)} / ${ampsText(controller.maxA)}`
+});

@@ -1,0 +1,55 @@
+import * as z from 'zod';
+import { ampsText } from '#core/units';
+import { protectiveLink } from '../copper.ts';
+import { definePart, type Link } from '../define.ts';
+import { amount, fuseRating } from '../fields.ts';
+import { blockFields, plate, post } from '../fuse-blocks.ts';
+import { body } from '../sketch.ts';
+
+const params = z.strictObject({
+	fuseAA: fuseRating('Fuse a', 100),
+	fuseBA: fuseRating('Fuse b', 100),
+	...blockFields(),
+	plateRatedA: amount('Plate rating', 'A', 300, { max: 1000, hint: 'both fuses together' })
+});
+
+const POST_X_MM = 21;
+const POST_Y_MM = 38;
+
+const ratingText = (ratingA: number | null): string => (ratingA === null ? 'no fuse' : ampsText(ratingA));
+
+export const twinFuseBlock = definePart({
+	kind: 'twin-fuse-block',
+	name: 'Twin terminal fuse block',
+	help: 'Sits with one plate on a battery post or bus stud and carries two cube fuses on insulated posts. The plate carries both circuits.',
+	group: 'protection',
+	letter: 'F',
+	params,
+	mounts: true,
+	terminals: (block) => [
+		plate(0, block, block.plateRatedA),
+		post('a', 'post a', -POST_X_MM, POST_Y_MM, block, 'fuse-a', block.fuseAA),
+		post('b', 'post b', POST_X_MM, POST_Y_MM, block, 'fuse-b', block.fuseBA)
+	],
+	links: (block) =>
+		(
+			[
+				['a', block.fuseAA],
+				['b', block.fuseBA]
+			] as const
+		).flatMap(([id, ratingA]): Link[] =>
+			ratingA === null
+				? []
+				: [
+						protectiveLink(`fuse-${id}`, ['plate', id], {
+							ratingA,
+							family: 'cube',
+							ratedV: block.fuseRatedV,
+							breakingA: block.fuseBreakingA
+						})
+					]
+		),
+	outline: () => [body({ minX: -38, minY: -14, maxX: 38, maxY: 54 })],
+	box: () => ({ minX: -38, minY: -14, maxX: 38, maxY: 54 }),
+	summary: (block) => `${ratingText(block.fuseAA)} / ${ratingText(block.fuseBA)}`
+});
