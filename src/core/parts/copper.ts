@@ -1,15 +1,10 @@
 /** Resistances of the metal inside parts. */
-import type { FuseFamilyId } from '#core/tables';
+import { COPPER_OHM_MM2_PER_M, type FuseFamilyId } from '#core/tables';
 import type { Link, LinkEnd, ProtectiveDevice } from './define.ts';
 
-/**
- * Ω·mm²/m: 10.75 Ω·circular mil/ft, the constant of the small-craft voltage-drop formula
- * (copper at about 29 °C with stranding).
- */
-const COPPER_OHM_MM2_PER_M = 0.01787;
-
 /** Ohms of a copper bar between two studs. */
-export const barResistanceOhm = (lengthMm: number, sectionMm2: number): number => (COPPER_OHM_MM2_PER_M * (lengthMm / 1000)) / sectionMm2;
+export const barResistanceOhm = (lengthMm: number, sectionMm2: number): number =>
+	(COPPER_OHM_MM2_PER_M.value * (lengthMm / 1000)) / sectionMm2;
 
 /** Fuses lose about 70 to 100 mV at their rating, whatever it is: common practice, no source. */
 export const fuseResistanceOhm = (ratingA: number): number => 0.08 / ratingA;

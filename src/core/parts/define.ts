@@ -45,9 +45,9 @@ export interface ProtectiveDevice {
 	readonly kind: 'fuse' | 'breaker';
 	readonly ratingA: number;
 	readonly family: FuseFamilyId | null;
-	/** Greatest system voltage it may be used on; null when not known. */
+	/** Greatest system voltage it may be used on; null: as its family, or not known where there is no family. */
 	readonly ratedV: number | null;
-	/** Breaking capacity at the system voltage; null when not known. */
+	/** Breaking capacity at the system voltage; null: as its family, or not known where there is no family. */
 	readonly breakingA: number | null;
 }
 

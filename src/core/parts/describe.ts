@@ -18,12 +18,13 @@ export interface PartDescription {
 	readonly summary: string;
 	/** The body, around (0, 0), before rotation. */
 	readonly box: Box;
-	/** Around (0, 0), before rotation; worked out on first use. */
-	readonly outline: readonly Primitive[];
+	/** Around (0, 0), before rotation; worked out on first use and kept. A function, so that a check never pays for it. */
+	outline(): readonly Primitive[];
 	terminal(id: string): Terminal | undefined;
 }
 
 const UNKNOWN_BOX = centredBox(120, 80);
+const UNKNOWN_OUTLINE = [body(UNKNOWN_BOX)];
 
 /** Reads each parameter on its own, so that one bad value costs only itself. */
 function readParams(definition: PartDefinition, given: Part['params']): { params: Record<string, unknown>; problems: string[] } {
@@ -54,7 +55,7 @@ function describeUnknown(part: Part): PartDescription {
 		links: [],
 		summary: part.kind,
 		box: UNKNOWN_BOX,
-		outline: [body(UNKNOWN_BOX)],
+		outline: () => UNKNOWN_OUTLINE,
 		terminal: () => undefined
 	};
 }
@@ -72,9 +73,7 @@ function describeKnown(definition: PartDefinition, part: Part): PartDescription 
 		links: definition.links(params),
 		summary: definition.summary(params),
 		box: definition.box(params),
-		get outline() {
-			return (outline ??= definition.outline(params));
-		},
+		outline: () => (outline ??= definition.outline(params)),
 		terminal: (id) => byId.get(id)
 	};
 }

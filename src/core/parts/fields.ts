@@ -3,7 +3,7 @@
  * form, file and definition cannot differ.
  */
 import * as z from 'zod';
-import { FUSE_FAMILIES, THREADS, type FuseFamilyId, type ThreadId } from '#core/tables';
+import { FUSE_FAMILIES, fuseFamily as familyOf, THREADS, type FuseFamilyId, type ThreadId } from '#core/tables';
 
 /** What the inspector shows beside a parameter. */
 export interface FieldMeta {
@@ -81,22 +81,12 @@ export function numberChoice<const Value extends number>(
 export const thread = (title: string, standard: ThreadId, words: Words = {}) =>
 	withMeta(z.enum(THREADS).default(standard), { title, options: THREADS.map((value) => ({ value, label: value })), ...words });
 
-export const FAMILY_NAMES: Record<FuseFamilyId, string> = {
-	'blade-mini': 'blade fuse, mini (ISO 8820-3 F)',
-	'blade-regular': 'blade fuse, regular (ISO 8820-3 C)',
-	'blade-large': 'blade fuse, large (ISO 8820-3 E)',
-	'strip-sf30': 'strip fuse SF30 (ISO 8820-5)',
-	'strip-sf51': 'strip fuse SF51 (ISO 8820-5)',
-	limiter: 'bolt-down limiter',
-	cube: 'terminal-mounted cube fuse',
-	'class-t': 'Class T fuse (UL 248-15)',
-	cylindrical: 'cylindrical fuse (IEC 60269)'
-};
+const familyText = (id: FuseFamilyId): string => `${familyOf(id).name} (${familyOf(id).standard})`;
 
 export const fuseFamily = (title: string, standard: FuseFamilyId, families: readonly FuseFamilyId[] = FUSE_FAMILIES, words: Words = {}) =>
 	withMeta(z.enum(families as [FuseFamilyId, ...FuseFamilyId[]]).default(standard), {
 		title,
-		options: families.map((value) => ({ value, label: FAMILY_NAMES[value] })),
+		options: families.map((value) => ({ value, label: familyText(value) })),
 		...words
 	});
 

@@ -11,5 +11,5 @@ export {
 } from './define.ts';
 export { definitionOf, newParams, partDefinitions } from './list.ts';
 export { describe, type PartDescription } from './describe.ts';
-export { fieldMeta, FAMILY_NAMES, type FieldMeta } from './fields.ts';
+export { fieldMeta, type FieldMeta } from './fields.ts';
 export { usableLengthMm } from './terminals.ts';
