@@ -1,2 +1,6 @@
 /** Diagram → network: the graph the solver and the protection checks walk. */
-export type { BatteryBranch, Branch, LoadBranch, Network, NodeIndex, Origin, Pole, SourceBranch } from './types.ts';
+export { branchesAt, buildNetwork } from './build.ts';
+export { ASSUMED_LENGTH_M, usedLengthM } from './length.ts';
+export { polesOf } from './poles.ts';
+export { unionFind, type UnionFind } from './union-find.ts';
+export type { BatteryBranch, Branch, LoadBranch, Network, NodeIndex, Origin, PartLookup, Pole, SourceBranch, Unresolved } from './types.ts';

@@ -2,15 +2,14 @@
  * The electrical network behind a diagram. Nodes are numbered; terminals joined by ideal connections (a fuse
  * block's plate on its stud, lugs in one stack) share a node. Resistances are ohms at working temperature.
  */
-import type { ConductorId, PartId, StudKey } from '#core/diagram';
-import type { ProtectiveDevice } from '#core/parts';
+import type { ConductorId, Part, PartId, StudKey, TerminalRef } from '#core/diagram';
+import type { Link, PartDefinition, ProtectiveDevice, Terminal } from '#core/parts';
 
 export type NodeIndex = number;
 
 /** Where in the diagram a branch comes from. */
 export type Origin =
-	| { readonly kind: 'conductor'; readonly id: ConductorId }
-	| { readonly kind: 'link'; readonly part: PartId; readonly link: string };
+	{ readonly kind: 'conductor'; readonly id: ConductorId } | { readonly kind: 'link'; readonly part: PartId; readonly link: string };
 
 export interface Branch {
 	readonly index: number;
@@ -67,9 +66,25 @@ export interface LoadBranch extends TwoPole {
 	readonly critical: boolean;
 }
 
+/** What the network needs to know of a part; null definition for a kind this build does not know. */
+export type PartLookup = (part: Part) => {
+	readonly definition: PartDefinition | null;
+	readonly terminals: readonly Terminal[];
+	readonly links: readonly Link[];
+};
+
+/** A reference that leads nowhere: the conductor or mount is left out of the network. */
+export interface Unresolved {
+	readonly kind: 'conductor' | 'mount';
+	/** Conductor, or fuse block that is mounted. */
+	readonly id: string;
+	readonly ref: TerminalRef;
+	readonly reason: 'no-such-part' | 'unknown-kind' | 'no-such-terminal' | 'no-plate';
+}
+
 /**
  * Pole of a node, found by walking conductors and closed devices from battery and source terminals: "shorted"
- * reaches both terminals of one source, "floating" reaches none.
+ * reaches both terminals of one source, "floating" reaches none. The midpoint of a series string is "positive".
  */
 export type Pole = 'positive' | 'negative' | 'shorted' | 'floating';
 
@@ -90,4 +105,6 @@ export interface Network {
 	readonly poles: readonly Pole[];
 	/** Branch indices at each node. */
 	readonly branchesAt: readonly (readonly number[])[];
+	/** What is not in the network, and why. */
+	readonly unresolved: readonly Unresolved[];
 }
