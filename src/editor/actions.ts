@@ -1,0 +1,95 @@
+/** What keys, menus and buttons do with the selection. Each is one undo step, or a refusal in words. */
+import {
+	insertedIds,
+	insertFragment,
+	itemKey,
+	moveParts,
+	removeItems,
+	rotateParts,
+	fragmentOf,
+	type Fragment,
+	type ItemKey
+} from '#core/diagram';
+import type { Point } from '#core/geometry';
+import { fragmentText, readFragment } from './clipboard.ts';
+import type { Editor } from './editor.svelte.ts';
+import { messages } from './messages.ts';
+import { GRID_MM } from './new-part.ts';
+import { selectedIds } from './selection.ts';
+
+/** Copies lie beside the original, so that they can be seen to be two. */
+const BESIDE: Point = { x: 4 * GRID_MM, y: 4 * GRID_MM };
+
+export function deleteSelection(editor: Editor): void {
+	const { parts, conductors } = selectedIds(editor.selection);
+	editor.run(removeItems({ parts: [...parts], conductors: [...conductors] }));
+}
+
+export function selectAll(editor: Editor): void {
+	const { parts, conductors } = editor.diagram;
+	editor.select([...Object.keys(parts).map((id) => itemKey('part', id)), ...Object.keys(conductors).map((id) => itemKey('conductor', id))]);
+}
+
+/** Moves the selected parts by steps of the grid; steps in quick succession are one undo step. */
+export function nudge(editor: Editor, steps: Point, stepMm: number = GRID_MM): void {
+	const { parts } = selectedIds(editor.selection);
+	if (parts.length === 0) return editor.refuse(messages.nothingToMove);
+	editor.run(moveParts({ parts: [...parts], by: { x: steps.x * stepMm, y: steps.y * stepMm } }), { group: 'nudge' });
+}
+
+export function turn(editor: Editor, quarterTurns: 1 | -1 = 1): void {
+	const { parts } = selectedIds(editor.selection);
+	if (parts.length === 0) return editor.refuse(messages.nothingToTurn);
+	editor.run(rotateParts({ parts: [...parts], quarterTurns }));
+}
+
+/** The selected parts as text, or null (said to the user) when no part is selected. */
+export function copyText(editor: Editor): string | null {
+	const { parts } = selectedIds(editor.selection);
+	if (parts.length === 0) {
+		editor.refuse(messages.nothingToCopy);
+		return null;
+	}
+	editor.announce(messages.copied(parts.length));
+	return fragmentText(editor.diagram, parts);
+}
+
+export function duplicate(editor: Editor): readonly ItemKey[] {
+	const { parts } = selectedIds(editor.selection);
+	if (parts.length === 0) {
+		editor.refuse(messages.nothingToCopy);
+		return [];
+	}
+	return insert(editor, fragmentOf(editor.diagram, parts), BESIDE);
+}
+
+/** Pastes text from a clipboard, which may be hostile. Returns what was added. */
+export function pasteText(editor: Editor, text: string): readonly ItemKey[] {
+	const read = readFragment(text);
+	if ('problem' in read) {
+		editor.refuse(read.problem);
+		return [];
+	}
+	return insert(editor, read.fragment, clearOf(editor, read.fragment));
+}
+
+function insert(editor: Editor, fragment: Fragment, by: Point): readonly ItemKey[] {
+	const ids = insertedIds(editor.diagram, fragment);
+	if (editor.run(insertFragment({ fragment, by })) !== null) return [];
+	const keys = [
+		...[...ids.parts.values()].map((id) => itemKey('part', id)),
+		...[...ids.conductors.values()].map((id) => itemKey('conductor', id))
+	];
+	editor.select(keys);
+	return keys;
+}
+
+/** The first offset at which no copy lies exactly on a part that is there. */
+function clearOf(editor: Editor, fragment: Fragment): Point {
+	const place = ({ x, y }: Point) => `${x} ${y}`;
+	const taken = new Set(Object.values(editor.diagram.parts).map(({ at }) => place(at)));
+	const free = (by: Point) => Object.values(fragment.parts).every(({ at }) => !taken.has(place({ x: at.x + by.x, y: at.y + by.y })));
+	let by: Point = { x: 0, y: 0 };
+	while (!free(by)) by = { x: by.x + BESIDE.x, y: by.y + BESIDE.y };
+	return by;
+}

@@ -1,0 +1,7 @@
+/** What the user is doing: the diagram being edited, its history, selection, tool and check. Runes, no markup. */
+export { Editor, type EditorOptions, type Message } from './editor.svelte.ts';
+export { SELECT } from './tool.ts';
+export { selectedIds, type Selected } from './selection.ts';
+export { copyText, deleteSelection, duplicate, nudge, pasteText, selectAll, turn } from './actions.ts';
+export { hireCheckWorker, type CheckAnswer, type CheckRequest, type CheckWorker } from './checker.ts';
+export { GRID_MM } from './new-part.ts';

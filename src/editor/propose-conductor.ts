@@ -1,0 +1,81 @@
+/**
+ * The first guess for a new conductor: label, and a size that carries what the drawing already says will flow or
+ * what protects it. A guess saves typing; the checker judges it like any other.
+ */
+import {
+	addConductor,
+	freshId,
+	itemKey,
+	newConductor,
+	nextLabel,
+	type Command,
+	type Diagram,
+	type Gauge,
+	type ItemKey,
+	type TerminalRef
+} from '#core/diagram';
+import { compareGauges, gaugeText, gaugesOf, thinnestGauge } from '#core/conductors';
+import { describe, type Link } from '#core/parts';
+import { profile } from '#core/profiles';
+
+/** Where nothing is known yet: stiff enough to be a feeder, thin enough to land on most studs. */
+const UNKNOWN: Gauge = { system: 'awg', size: '6' };
+
+export interface Proposal {
+	readonly command: Command;
+	readonly key: ItemKey;
+	readonly label: string;
+	readonly size: string;
+}
+
+export function proposeConductor(diagram: Diagram, from: TerminalRef, to: TerminalRef): Proposal {
+	const label = nextLabel(diagram, 'W');
+	const id = Object.hasOwn(diagram.conductors, label) ? freshId(diagram.conductors, 'W') : label;
+	const gauge = proposeGauge(diagram, from, to);
+	return {
+		command: addConductor({ id, conductor: { from, to, label, gauge } }),
+		key: itemKey('conductor', id),
+		label,
+		size: gaugeText(gauge)
+	};
+}
+
+export function proposeGauge(diagram: Diagram, from: TerminalRef, to: TerminalRef): Gauge {
+	const amps = [from, to].flatMap((end) => currentsAt(diagram, end));
+	if (amps.length > 0) return smallestFor(diagram, Math.max(...amps));
+	const neighbours = Object.values(diagram.conductors)
+		.filter((conductor) => [conductor.from.part, conductor.to.part].some((id) => id === from.part || id === to.part))
+		.map(({ gauge }) => gauge);
+	return neighbours.toSorted(compareGauges).at(-1) ?? UNKNOWN;
+}
+
+/** Currents the links at this terminal call for: ratings of devices, draws of loads, outputs of sources, in amps. */
+function currentsAt(diagram: Diagram, { part: id, terminal }: TerminalRef): number[] {
+	const part = diagram.parts[id];
+	if (!part) return [];
+	return describe(part)
+		.links.filter((link) => touches(link, terminal))
+		.flatMap((link) => currentOf(link, diagram.system.nominalV));
+}
+
+const touches = (link: Link, terminal: string): boolean =>
+	'between' in link ? link.between.includes(terminal) : link.positive === terminal || link.negative === terminal;
+
+function currentOf(link: Link, nominalV: number): number[] {
+	if (link.kind === 'protective') return [link.device.ratingA];
+	if (link.kind === 'source') return [link.maxA];
+	if (link.kind !== 'load') return [];
+	const { draw } = link;
+	if (draw.kind === 'power') return [draw.watts / nominalV];
+	return [draw.kind === 'current' ? draw.amps : nominalV / draw.ohms];
+}
+
+/** The thinnest AWG size whose amperage in ordinary space reaches this; the thickest when none does. */
+function smallestFor(diagram: Diagram, amps: number): Gauge {
+	const { insulationC, environment, bundleCount } = newConductor({ part: '', terminal: '' }, { part: '', terminal: '' });
+	const { ampacity } = profile(diagram.profile);
+	const carries = (gauge: Gauge) =>
+		ampacity({ gauge, insulationC, environment, bundleCount }, diagram.system.nominalV, diagram.ambient).currentA >= amps;
+	const sizes = gaugesOf('awg');
+	return thinnestGauge(sizes[0]!, carries) ?? sizes.at(-1)!;
+}

@@ -1,0 +1,28 @@
+/** Which things of a diagram a set of item keys still names. */
+import { parseItemKey, terminalRef, type ConductorId, type Diagram, type ItemKey, type PartId, type StudKey } from '#core/diagram';
+
+export const NOTHING: ReadonlySet<ItemKey> = new Set();
+
+const exists = (diagram: Diagram, key: ItemKey): boolean => {
+	const { kind, id } = parseItemKey(key);
+	if (kind === 'part') return Object.hasOwn(diagram.parts, id);
+	if (kind === 'conductor') return Object.hasOwn(diagram.conductors, id);
+	return Object.hasOwn(diagram.parts, terminalRef(id).part);
+};
+
+/** The selection without what is gone; the same set when nothing is. */
+export function pruned(diagram: Diagram, selection: ReadonlySet<ItemKey>): ReadonlySet<ItemKey> {
+	const kept = [...selection].filter((key) => exists(diagram, key));
+	return kept.length === selection.size ? selection : new Set(kept);
+}
+
+export interface Selected {
+	readonly parts: readonly PartId[];
+	readonly conductors: readonly ConductorId[];
+	readonly studs: readonly StudKey[];
+}
+
+export function selectedIds(selection: ReadonlySet<ItemKey>): Selected {
+	const of = (wanted: string) => [...selection].map(parseItemKey).flatMap(({ kind, id }) => (kind === wanted ? [id] : []));
+	return { parts: of('part'), conductors: of('conductor'), studs: of('stud') };
+}

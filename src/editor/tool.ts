@@ -1,0 +1,3 @@
+import type { Tool } from '#canvas';
+
+export const SELECT: Tool = { kind: 'select' };

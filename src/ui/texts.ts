@@ -1,0 +1,354 @@
+/**
+ * Every sentence of the window, in one place, so that it can be read as a whole and later be translated. Findings
+ * bring their own words (core/rules), parts theirs (core/parts), commands theirs (core/diagram).
+ */
+import type { Severity } from '#core/rules';
+
+const count = (n: number, one: string, many = `${one}s`): string => `${n} ${n === 1 ? one : many}`;
+
+export const texts = {
+	app: 'Wireworthy',
+	canvas: 'Drawing. The Outline tab lists the same things and can be used from the keyboard.',
+
+	file: {
+		group: 'File',
+		name: 'Name of the diagram',
+		untitled: 'Untitled diagram',
+		unsaved: 'Not saved since the last change',
+		new: 'New',
+		open: 'Open',
+		save: 'Save',
+		examples: 'Examples',
+		newHint: 'Start an empty diagram (the present one stays in undo)',
+		openHint: 'Open a diagram file from this device',
+		saveHint: 'Save the diagram as a file on this device',
+		examplesHint: 'Invented systems, with faults and mended',
+		saved: (name: string) => `Saved ${name}.`,
+		opened: (name: string) => `Opened ${name}.`,
+		started: 'Started an empty diagram.',
+		notOpened: (name: string, reason: string) => `${name} was not opened. ${reason}`,
+		notSaved: (reason: string) => `The diagram was not saved. ${reason}`,
+		discard: 'The changes since the last save will be lost.',
+		discardTitle: 'Leave this diagram?',
+		discardYes: 'Leave without saving',
+		discardNo: 'Keep editing'
+	},
+
+	edit: {
+		group: 'Steps',
+		undo: 'Undo',
+		redo: 'Redo',
+		undoStep: (label: string) => `Undo: ${label}`,
+		redoStep: (label: string) => `Redo: ${label}`,
+		nothingToUndo: 'Nothing to undo',
+		nothingToRedo: 'Nothing to redo',
+		delete: 'Delete',
+		duplicate: 'Duplicate',
+		rotate: 'Turn',
+		copy: 'Copy',
+		cut: 'Cut',
+		paste: 'Paste',
+		selectAll: 'Select everything',
+		autoRoute: 'Route again',
+		connectFrom: 'Connect from here',
+		detach: 'Take off the stud'
+	},
+
+	tools: {
+		group: 'Tool',
+		select: 'Select',
+		connect: 'Connect',
+		pan: 'Move the sheet',
+		hint: {
+			select: 'Drag to move, drag over empty paper to select several. Drag from a stud to draw a conductor.',
+			pan: 'Drag to move the sheet.',
+			connect: 'Click the stud where the conductor starts.',
+			connectFrom: (stud: string) => `From ${stud}: click the stud where the conductor ends, or press Escape.`,
+			place: (name: string) => `Click where the ${name} belongs, or press Escape.`
+		}
+	},
+
+	view: {
+		group: 'View',
+		fit: 'Whole diagram',
+		zoomIn: 'Closer',
+		zoomOut: 'Further away',
+		zoom: (factor: number) => `${Math.round(factor * 100)} %`,
+		theme: { light: 'Light', dark: 'Dark', system: 'As the device' },
+		themeButton: (name: string) => `Theme: ${name}`,
+		close: 'Close',
+		panels: 'Panels'
+	},
+
+	shelf: {
+		title: 'Parts',
+		search: 'Find a part',
+		hint: 'Drag a part onto the sheet; or click it, then click its place. Enter puts it in the middle.',
+		none: (query: string) => `No part is called “${query}”.`,
+		groups: {
+			sources: 'Batteries',
+			charging: 'Charging',
+			protection: 'Fuses and breakers',
+			distribution: 'Distribution',
+			loads: 'Loads'
+		},
+		noOutline: 'no drawing'
+	},
+
+	outline: {
+		title: 'Outline',
+		tree: 'Parts, their studs and what lands on them',
+		empty: 'Nothing here yet. Take a part from the Parts tab: a battery is a good start.',
+		conductors: 'Conductors',
+		toStud: (conductor: string, stud: string) => `${conductor} to ${stud}`,
+		mountedOn: (stud: string) => `on ${stud}`,
+		connectHere: 'Connect to here',
+		connecting: (stud: string) => `Choose the stud where the conductor from ${stud} ends.`,
+		cancel: 'Do not connect',
+		keys: 'Arrow keys walk the tree. Press C on a stud to connect from it, and C on another to end there.'
+	},
+
+	inspector: {
+		title: 'Details',
+		several: (n: number) => `${n} things selected`,
+		common: 'What can be done with all of them',
+		unknownKind: (kind: string) =>
+			`This build does not know the kind “${kind}”. The part is kept as it is, but nothing about it is checked.`,
+		label: 'Designation',
+		labelHint: 'Letter and number, as printed on the part',
+		note: 'Note',
+		ratings: 'Ratings',
+		studs: 'Studs and clamps',
+		noStuds: 'Nothing can land on this part.',
+		mounted: (stud: string) => `Sits on ${stud}.`,
+		notMounted: 'Drag this block onto a stud to mount it there.'
+	},
+
+	conductor: {
+		title: (label: string) => (label === '' ? 'Conductor' : `Conductor ${label}`),
+		ends: (from: string, to: string) => `${from} to ${to}`,
+		label: 'Label',
+		labelHint: 'As printed on both of its ends',
+		size: 'Size',
+		awg: 'AWG',
+		iec: 'mm²',
+		length: 'Length, one way',
+		lengthHint: 'Along the run, not as the crow flies. Leave it empty when not measured: a length is then assumed.',
+		notMeasured: 'not measured',
+		insulation: 'Insulation',
+		insulationC: (c: number) => `${c} °C`,
+		environment: 'Runs through',
+		environments: { outside: 'Ordinary space', 'engine-space': 'Engine space' },
+		bundle: 'In a bundle of',
+		bundleHint: 'Conductors carrying current side by side, this one included',
+		sheathed: 'Sheathed, or in conduit, over its whole length',
+		colour: 'Colour',
+		use: 'Use',
+		uses: { ordinary: 'Ordinary', cranking: 'Cranking motor supply', spare: 'Capped spare' },
+		figures: 'Figures',
+		amperage: 'Amperage',
+		continuous: 'Worst continuous current',
+		surge: 'Worst current of all cases',
+		volts: 'Volts lost',
+		letThrough: 'Let-through current',
+		protectedBy: 'Protected by',
+		unprotected: 'nothing',
+		assumedLength: (length: string) => `Length assumed: ${length}`,
+		wait: 'Figures appear when the check has run.',
+		colours: {
+			auto: 'By the colour scheme',
+			red: 'Red',
+			black: 'Black',
+			yellow: 'Yellow',
+			green: 'Green',
+			'green-yellow': 'Green and yellow',
+			brown: 'Brown',
+			blue: 'Blue',
+			grey: 'Grey',
+			white: 'White',
+			orange: 'Orange',
+			violet: 'Violet',
+			pink: 'Pink',
+			tan: 'Tan'
+		}
+	},
+
+	stud: {
+		title: (name: string) => `Stud ${name}`,
+		clamp: (name: string) => `Clamp ${name}`,
+		order: 'What sits on it',
+		orderHint: 'From the nut down to the seat, as you would take it apart',
+		top: 'nut side',
+		seat: 'seat',
+		empty: 'Nothing lands here yet.',
+		up: (what: string) => `Move ${what} towards the nut`,
+		down: (what: string) => `Move ${what} towards the seat`,
+		assumed: 'No washer or nut is drawn; the usual ones are assumed.',
+		threadLeft: 'Thread left over the nut',
+		tooShort: (mm: string) => `none: ${mm} too short`,
+		thread: 'Thread',
+		rated: 'Rated current',
+		volts: 'Volts',
+		inCase: (name: string) => `in “${name}”`,
+		addWasher: 'Add washer',
+		addNut: 'Add nut',
+		remove: (what: string) => `Remove ${what}`
+	},
+
+	settings: {
+		title: 'Diagram',
+		hint: 'Select something on the sheet to see its details here.',
+		system: 'System',
+		nominal: 'Nominal voltage',
+		craft: 'Built into',
+		crafts: { vehicle: 'A road vehicle or trailer', boat: 'A boat', cabin: 'A cabin or station' },
+		negative: 'Negative pole',
+		negatives: { bonded: 'Bonded to chassis or hull', insulated: 'Insulated from it' },
+		profile: 'Check against',
+		scheme: 'Colour scheme',
+		schemes: {
+			abyc: 'Red and yellow (small craft, North America)',
+			'iec-60446': 'Red and black',
+			'iec-60445': 'Brown and grey (DC, Europe)'
+		},
+		ambient: 'Temperatures',
+		outside: 'Ordinary space',
+		engine: 'Engine space',
+		block: 'Title block',
+		fields: {
+			title: 'Title',
+			supplementaryTitle: 'Second title',
+			legalOwner: 'Owner',
+			identificationNumber: 'Drawing number',
+			craft: 'Vehicle, boat or place',
+			revisionIndex: 'Revision',
+			dateOfIssue: 'Date of issue',
+			documentType: 'Document type',
+			creator: 'Drawn by',
+			approvalPerson: 'Checked by'
+		}
+	},
+
+	cases: {
+		title: 'Operating cases',
+		hint: 'What is switched on, and how much: 1 is the rated draw or output, 0 is off.',
+		name: 'Name',
+		duration: 'Lasts',
+		durations: { continuous: 'longer', surge: 'under 3 minutes' },
+		loads: 'All loads',
+		sources: 'All sources',
+		add: 'Add a case',
+		remove: (name: string) => `Remove case ${name}`,
+		levels: (name: string) => `Levels in “${name}”`,
+		inherit: 'as the rest',
+		none: 'No case yet. Without one, nothing draws current and only the layout can be checked.',
+		newName: (n: number) => `Case ${n}`
+	},
+
+	findings: {
+		title: 'Findings',
+		severities: { fatal: 'Danger', error: 'Error', warning: 'Warning', note: 'Note' } satisfies Record<Severity, string>,
+		plural: {
+			fatal: (n: number) => count(n, 'danger'),
+			error: (n: number) => count(n, 'error'),
+			warning: (n: number) => count(n, 'warning'),
+			note: (n: number) => count(n, 'note')
+		} satisfies Record<Severity, (n: number) => string>,
+		filter: 'Show',
+		remedy: 'To do',
+		why: 'Why it matters',
+		source: 'Source',
+		unverified: 'unverified',
+		unverifiedHint: 'A number behind this was not seen in a published source.',
+		assumptions: 'Assumed for this finding',
+		goTo: 'Show on the drawing',
+		checking: 'Checking…',
+		failed: 'The check stopped.',
+		noneYet: 'The first check is running.',
+		emptyDiagram:
+			'Nothing to check yet. Put a battery on the sheet, then a fuse, a load and the conductors between them: findings appear here while you draw.',
+		clean: (profile: string) => `Nothing found against ${profile}. That is not the same as safe: see what was not checked, below.`,
+		filtered: 'All findings are hidden by the filter.',
+		notChecked: 'Not checked',
+		assumed: 'Assumed',
+		against: (profile: string) => `Against ${profile}`,
+		dockRight: 'Put the findings on the right',
+		dockBottom: 'Put the findings along the bottom',
+		announce: (n: number) => (n === 0 ? 'No findings.' : `${count(n, 'finding')}.`)
+	},
+
+	status: {
+		ready: 'Checked',
+		checking: 'Checking…',
+		stale: 'Waiting for the check',
+		stopped: 'Check stopped',
+		parts: (n: number) => count(n, 'part'),
+		conductors: (n: number) => count(n, 'conductor'),
+		nothingSelected: 'Nothing selected',
+		selected: (n: number) => `${n} selected`,
+		caution: 'A drawing aid, not an inspection.',
+		cautionMore: 'Read the cautions'
+	},
+
+	cautions: {
+		title: 'Before you build from a drawing',
+		items: [
+			'Disconnect the batteries first, negative pole last on and first off where it is bonded, and check with a meter. A battery cannot be switched off: a dropped spanner across its studs welds and burns.',
+			'Fit fuses before use, as near to the source as the rules you work under demand.',
+			'Have the finished installation inspected by a licensed person. This program has not seen it.',
+			'Local codes, the insurer’s conditions and makers’ instructions come first, whatever is shown here.',
+			'A finding says what was compared with which table. No finding means that none of the checks made found anything; it never means that a system is safe.'
+		],
+		checked: 'Checked, on the drawing as it stands',
+		checkedItems: [
+			'Amperage of each conductor against its current, and against the fuse or breaker that protects it',
+			'Whether every conductor is protected, at each end that can be fed, and how far from the source',
+			'Volts lost between source and load and back',
+			'What sits on each stud: number, order, thread, cover',
+			'Missing returns, reversed poles, shorts, dead ends'
+		],
+		notChecked: 'Not checked',
+		notCheckedItems: [
+			'Mains wiring, lightning, corrosion, electromagnetic disturbance',
+			'Crimps, torque, strain relief, chafe and everything else that is done with the hands',
+			'Whether the parts you buy have the ratings you typed'
+		],
+		ofThisDiagram: 'In this diagram, also not checked'
+	},
+
+	help: {
+		title: 'Help and shortcuts',
+		steps: [
+			'Drag parts from the left onto the sheet.',
+			'Drag from stud to stud to draw a conductor; the positive and the negative are separate conductors.',
+			'Type lengths and ratings on the right. Findings follow as you draw.'
+		],
+		stepsTitle: 'In three steps',
+		shortcuts: 'Shortcuts',
+		notInFields: 'Not while typing in a field.'
+	},
+
+	examples: {
+		title: 'Examples',
+		intro: 'Invented systems. “Before” holds faults to find, “after” is the same system mended.',
+		loading: 'Fetching the list…',
+		failed: 'The examples could not be fetched.',
+		open: (name: string) => `Open ${name}`
+	},
+
+	menu: { title: 'Actions' },
+
+	fields: {
+		needed: 'A number is needed here.',
+		notANumber: 'That is not a number.',
+		whole: 'A whole number is needed here.',
+		range: (min: number, max: number, unit = '') =>
+			max === Infinity
+				? `At least ${min} ${unit}`.trim()
+				: min === -Infinity
+					? `At most ${max} ${unit}`.trim()
+					: `From ${min} to ${max} ${unit}`.trim(),
+		notKnown: 'not known',
+		unset: 'empty'
+	}
+};

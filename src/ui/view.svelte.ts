@@ -1,0 +1,45 @@
+/** What is open on the screen, and the way to the canvas. Nothing here is part of the diagram. */
+import { MediaQuery } from 'svelte/reactivity';
+import type { Canvas } from '#canvas';
+import type { ItemKey } from '#core/diagram';
+import type { Point } from '#core/geometry';
+import { Theme } from './theme.svelte.ts';
+
+export type PanelName = 'shelf' | 'outline' | 'inspector' | 'findings';
+export type DialogName = 'help' | 'cautions' | 'examples';
+
+/** Below this width panels are sheets that rise from the bottom edge. */
+const NARROW = '(max-width: 1023px)';
+
+export class View {
+	readonly theme = new Theme();
+	readonly #narrow = new MediaQuery(NARROW);
+	/** Null until the canvas is mounted. */
+	canvas = $state.raw<Canvas | null>(null);
+	left = $state<'shelf' | 'outline'>('shelf');
+	dock = $state<'right' | 'bottom'>('right');
+	/** The one sheet that is up on a small screen; null shows the whole canvas. */
+	sheet = $state<PanelName | null>('findings');
+	dialog = $state<DialogName | null>(null);
+	menu = $state.raw<{ readonly at: Point; readonly key: ItemKey | null } | null>(null);
+	zoom = $state(1);
+
+	get narrow(): boolean {
+		return this.#narrow.current;
+	}
+
+	shows(panel: PanelName): boolean {
+		if (this.narrow) return this.sheet === panel;
+		return panel === 'shelf' || panel === 'outline' ? this.left === panel : true;
+	}
+
+	open(panel: PanelName): void {
+		if (panel === 'shelf' || panel === 'outline') this.left = panel;
+		this.sheet = panel;
+	}
+
+	toggleSheet(panel: PanelName): void {
+		if (this.sheet === panel) this.sheet = null;
+		else this.open(panel);
+	}
+}
