@@ -2,7 +2,7 @@
  * Builds a schema-valid diagram in one expression, so that a test shows what matters and nothing else:
  *
  *     circuit(
- *     	{ b: ['battery', { capacityAh: 100 }], f: ['inline-fuse', { ratingA: 40 }], l: ['load', { watts: 60 }] },
+ *     	{ b: ['battery', { capacityAh: 100 }], f: ['inline-fuse', { fuseA: 40 }], l: ['load', { draw: 5 }] },
  *     	[
  *     		['b.pos', 'f.in', { gauge: '6', lengthM: 0.1 }],
  *     		['f.out', 'l.pos'],
@@ -26,6 +26,7 @@ import {
 	type Part,
 	type StackItem
 } from '#core/diagram';
+import { describe } from '#core/parts';
 
 type PartSpec = readonly [kind: string, params?: Record<string, Param>, rest?: Partial<Omit<Part, 'kind' | 'params'>>];
 
@@ -77,7 +78,7 @@ export function circuit(parts: Record<string, PartSpec>, conductors: readonly Co
 		};
 	});
 
-	return DiagramSchema.parse({
+	const diagram = DiagramSchema.parse({
 		format: FORMAT,
 		version: VERSION,
 		titleBlock: {
@@ -109,6 +110,22 @@ export function circuit(parts: Record<string, PartSpec>, conductors: readonly Co
 			Object.entries(options.stacks ?? {}).map(([key, items]) => [key, items.map((item) => stackItem(item, key, conductorRecord))])
 		)
 	});
+	refuseMistakes(diagram);
+	return diagram;
+}
+
+/** A misspelt parameter or terminal would silently test something else. */
+function refuseMistakes({ parts, conductors, mounts }: Diagram): void {
+	for (const [id, part] of Object.entries(parts)) {
+		const { definition, problems } = describe(part);
+		if (definition && problems.length > 0) throw new Error(`${id}: ${problems.join(' ')}`);
+	}
+	for (const { part, terminal } of [...Object.values(conductors).flatMap(({ from, to }) => [from, to]), ...Object.values(mounts)]) {
+		const description = parts[part] && describe(parts[part]);
+		if (description?.definition && !description.terminal(terminal)) {
+			throw new Error(`${part} has no terminal "${terminal}"; it has ${description.terminals.map(({ id }) => id).join(', ')}.`);
+		}
+	}
 }
 
 function casesOf(cases: Record<string, Partial<OperatingCase>>): Record<string, OperatingCase> {

@@ -1,21 +1,23 @@
 /** Works out a study; what costs something is done on first use and kept. */
 import { terminalRef, type Conductor, type ConductorId, type Diagram, type OperatingCase, type PartId, type StudKey } from '#core/diagram';
-import { buildNetwork, usedLengthM, type Network, type Pole } from '#core/network';
-import { viewPart } from '#core/parts';
+import { buildNetwork, lengthInUseM, type Network, type Pole } from '#core/network';
+import { describe } from '#core/parts';
 import { profile as findProfile } from '#core/profiles';
 import { protectionOf } from '#core/protection';
 import { solveCase } from '#core/solver';
 import { stacksOf } from '#core/studs';
+import { netsOf } from './nets.ts';
 import type { CaseResult, ConductorView, PartView, Study, WorstCurrent } from './study.ts';
 import { conductorName, studName } from './words.ts';
 
 export function buildStudy(diagram: Diagram): Study {
 	const profile = findProfile(diagram.profile);
-	const network = once(() => buildNetwork(diagram));
+	const network = once(() => buildNetwork(diagram, describe));
+	const nets = once(() => netsOf(network()));
 	const cases = once(() => solveCases(diagram, network()));
 	const atRest = once(() => solveCase(network(), 'at-rest', AT_REST));
 	const worst = once(() => worstByBranch(network(), cases()));
-	const partViews = once(() => new Map(Object.entries(diagram.parts).map(([id, part]) => [id, { id, label: part.label, ...viewPart(part) }])));
+	const partViews = once(() => new Map(Object.entries(diagram.parts).map(([id, part]) => [id, { id, label: part.label, ...describe(part) }])));
 	const conductorViews = once(() => new Map(conductorEntries().map((view) => [view.id, view])));
 	const stacks = once(() => stacksOf(diagram));
 	const stackByKey = once(() => new Map(stacks().map((stack) => [stack.key, stack])));
@@ -36,7 +38,8 @@ export function buildStudy(diagram: Diagram): Study {
 			name: conductorName(conductor, studNameOf),
 			conductor,
 			branch,
-			...usedLengthM(conductor),
+			lengthM: lengthInUseM(conductor),
+			lengthAssumed: conductor.lengthM === null,
 			pole: poleBetween(network().poles[branch.a]!, network().poles[branch.b]!),
 			ampacity: profile.ampacity(conductor, diagram.system.nominalV, diagram.ambient),
 			continuous: worst().continuous[index]!,
@@ -58,6 +61,9 @@ export function buildStudy(diagram: Diagram): Study {
 		profile,
 		get network() {
 			return network();
+		},
+		get nets() {
+			return nets();
 		},
 		get cases() {
 			return cases();

@@ -22,20 +22,23 @@ export interface RuleMeta {
 
 type MessageFunction = (data: never) => { readonly message: string; readonly remedy: string };
 
+interface Placed {
+	/** The first is where the finding is marked. */
+	readonly at: readonly [Subject, ...Subject[]];
+	readonly severity?: Severity;
+	/** Table or clause used for this report, where it differs from the rule's. */
+	readonly source?: string;
+	readonly unverified?: boolean;
+	readonly assumptions?: readonly string[];
+	readonly caseId?: CaseId | null;
+}
+
 export type Report<Messages extends Record<string, MessageFunction>> = {
-	[Id in keyof Messages]: {
-		readonly message: Id;
-		readonly data: Parameters<Messages[Id]>[0];
-		/** The first is where the finding is marked. */
-		readonly at: readonly [Subject, ...Subject[]];
-		readonly severity?: Severity;
-		/** Table or clause used for this report, where it differs from the rule's. */
-		readonly source?: string;
-		readonly unverified?: boolean;
-		readonly assumptions?: readonly string[];
-		readonly caseId?: CaseId | null;
-	};
+	[Id in keyof Messages]: Placed & { readonly message: Id; readonly data: Parameters<Messages[Id]>[0] };
 }[keyof Messages];
+
+/** A report of some rule, its data already known to fit its message. */
+export type AnyReport = Placed & { readonly message: string; readonly data: never };
 
 // A list of rules forgets what each one's messages take; only the rule itself puts data and message together.
 // eslint-disable-next-line @typescript-eslint/no-explicit-any

@@ -1,6 +1,6 @@
 /** Reports of rules → findings: sentences made, keys given, order fixed. */
 import type { Diagram } from '#core/diagram';
-import type { Report, Rule } from './define.ts';
+import type { AnyReport, Rule } from './define.ts';
 import type { Finding, Severity, Subject } from './finding.ts';
 import { RULES } from './list.ts';
 import type { Study } from './study.ts';
@@ -11,7 +11,7 @@ const RANK: Record<Severity, number> = { fatal: 0, error: 1, warning: 2, note: 3
 export function runRules(study: Study, rules: readonly Rule[] = RULES): Finding[] {
 	const orderOf = diagramOrder(study.diagram);
 	const found = rules.flatMap((rule, ruleOrder) =>
-		[...rule.check(study)].map((report: Report<never>, index) => ({ finding: findingOf(rule, report, study), ruleOrder, index }))
+		reportsOf(rule, study).map((report, index) => ({ finding: findingOf(rule, report, study), ruleOrder, index }))
 	);
 	found.sort(
 		(a, b) =>
@@ -23,7 +23,9 @@ export function runRules(study: Study, rules: readonly Rule[] = RULES): Finding[
 	return withUniqueKeys(found.map(({ finding }) => finding));
 }
 
-function findingOf({ meta, messages }: Rule, report: Report<Record<string, never>>, { profile }: Study): Finding {
+const reportsOf = (rule: Rule, study: Study): AnyReport[] => [...rule.check(study)] as AnyReport[];
+
+function findingOf({ meta, messages }: Rule, report: AnyReport, { profile }: Study): Finding {
 	const words = messages[report.message](report.data) as { message: string; remedy: string };
 	return {
 		key: `${meta.id}:${report.at.map(({ id }) => id).join(',')}`,

@@ -4,20 +4,17 @@
  */
 import type { CaseId, Conductor, ConductorId, Diagram, OperatingCase, PartId, StudKey } from '#core/diagram';
 import type { Branch, Network, Pole } from '#core/network';
-import type { Link, PartDefinition, Terminal } from '#core/parts';
+import type { PartDescription } from '#core/parts';
 import type { Ampacity, Profile } from '#core/profiles';
 import type { ConductorProtection } from '#core/protection';
 import type { OperatingPoint } from '#core/solver';
 import type { Stack } from '#core/studs';
+import type { Nets } from './nets.ts';
 
 /** A part with what its definition says of it; `definition` is null for a kind this build does not know. */
-export interface PartView {
+export interface PartView extends PartDescription {
 	readonly id: PartId;
 	readonly label: string;
-	readonly definition: PartDefinition | null;
-	readonly params: Record<string, unknown>;
-	readonly terminals: readonly Terminal[];
-	readonly links: readonly Link[];
 }
 
 export interface WorstCurrent {
@@ -52,6 +49,8 @@ export interface Study {
 	readonly diagram: Diagram;
 	readonly profile: Profile;
 	readonly network: Network;
+	/** Metal joined with every switch closed, and the open-circuit volts between its nets. */
+	readonly nets: Nets;
 	/** In the cases' order. */
 	readonly cases: readonly CaseResult[];
 	/** All loads and sources off, all switches closed: what flows then flows between batteries. */

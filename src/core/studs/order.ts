@@ -1,6 +1,6 @@
 /** What sits on each stud, in which order, before anything has a size. */
 import { studKey, terminalRef, type ConductorEnd, type Diagram, type StackItem, type StudKey } from '#core/diagram';
-import { findTerminal } from './terminal.ts';
+import { hasOwnFuse } from './terminal.ts';
 
 /** Lugs and block plates by the stud they land on: conductors in the diagram's order, then blocks. */
 export function landings({ conductors, mounts }: Diagram): Map<StudKey, StackItem[]> {
@@ -25,9 +25,8 @@ export function landings({ conductors, mounts }: Diagram): Map<StudKey, StackIte
  */
 export function fullOrder(diagram: Diagram, key: StudKey, landed = landings(diagram)): StackItem[] {
 	const present = landed.get(key) ?? [];
-	const hasFuse = findTerminal(diagram, terminalRef(key))?.fuseInStack !== undefined;
 	const wanted = new Map<string, StackItem>(present.map((item) => [identity(item), item]));
-	if (hasFuse) wanted.set('fuse', { kind: 'fuse' });
+	if (hasOwnFuse(diagram, terminalRef(key))) wanted.set('fuse', { kind: 'fuse' });
 
 	const drawn: StackItem[] = [];
 	for (const item of diagram.stacks[key] ?? []) {

@@ -3,14 +3,14 @@ import { terminalRef, type Diagram, type StackItem, type StudKey } from '#core/d
 import type { Terminal } from '#core/parts';
 import { fullOrder, isHardware, landings } from './order.ts';
 import { layerSize } from './size.ts';
-import { findTerminal, ownFuseStuds } from './terminal.ts';
+import { findTerminal, fusePosts } from './terminal.ts';
 import type { Layer, Stack } from './types.ts';
 import { itemLabel, stackSentence } from './words.ts';
 
 /** Stacks of all studs and clamps with something on them, in the diagram's order. */
 export function stacksOf(diagram: Diagram): Stack[] {
 	const landed = landings(diagram);
-	const keys = new Set([...landed.keys(), ...Object.keys(diagram.stacks), ...ownFuseStuds(diagram)]);
+	const keys = new Set([...landed.keys(), ...Object.keys(diagram.stacks), ...fusePosts(diagram)]);
 	return [...keys].map((key) => stackOf(diagram, key, landed)).filter((stack) => stack !== undefined);
 }
 
@@ -46,7 +46,7 @@ function layersOf(diagram: Diagram, terminal: Terminal, items: readonly StackIte
 	let bottomMm = 0;
 	return items.map((item) => {
 		const { thicknessMm, widthMm } = layerSize(diagram, terminal, item);
-		const layer = { item, label: itemLabel(diagram, item), bottomMm, thicknessMm, widthMm, conducts: !isHardware(item) };
+		const layer = { item, label: itemLabel(diagram, terminal.kind, item), bottomMm, thicknessMm, widthMm, conducts: !isHardware(item) };
 		bottomMm += thicknessMm;
 		return layer;
 	});

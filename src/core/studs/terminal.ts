@@ -1,17 +1,22 @@
-import type { Diagram, TerminalRef } from '#core/diagram';
-import { viewPart, type Terminal } from '#core/parts';
+import { studKey, type Diagram, type StudKey, type TerminalRef } from '#core/diagram';
+import { describe, type PartDescription, type Terminal } from '#core/parts';
 
 /** The terminal a reference names; undefined where the part, its kind or the terminal does not exist. */
 export function findTerminal({ parts }: Diagram, { part, terminal }: TerminalRef): Terminal | undefined {
-	if (!Object.hasOwn(parts, part)) return undefined;
-	return viewPart(parts[part]!).terminals.find(({ id }) => id === terminal);
+	return Object.hasOwn(parts, part) ? describe(parts[part]!).terminal(terminal) : undefined;
 }
 
-/** "part.terminal" of every post that carries its block's own fuse, in the diagram's order. */
-export function ownFuseStuds({ parts }: Diagram): string[] {
-	return Object.entries(parts).flatMap(([id, part]) =>
-		viewPart(part)
-			.terminals.filter(({ fuseInStack }) => fuseInStack !== undefined)
-			.map(({ id: terminal }) => `${id}.${terminal}`)
+/** Posts that carry a fuse block's own fuse; a post whose fuse is not fitted is not among them. */
+export function fusePosts({ parts }: Diagram): Set<StudKey> {
+	return new Set(
+		Object.entries(parts).flatMap(([part, value]) => fusedTerminals(describe(value)).map(({ id }) => studKey({ part, terminal: id })))
 	);
 }
+
+/** Whether the block's own fuse sits on this post. */
+export function hasOwnFuse({ parts }: Diagram, { part, terminal }: TerminalRef): boolean {
+	return Object.hasOwn(parts, part) && fusedTerminals(describe(parts[part]!)).some(({ id }) => id === terminal);
+}
+
+const fusedTerminals = ({ terminals, links }: PartDescription): Terminal[] =>
+	terminals.filter(({ fuseInStack }) => fuseInStack !== undefined && links.some(({ id }) => id === fuseInStack));

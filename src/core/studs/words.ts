@@ -10,10 +10,12 @@ const LARGEST_RING_MM2 = 6;
 const HARDWARE = { washer: 'washer', 'lock-washer': 'lock washer', nut: 'nut', fuse: 'fuse' } as const;
 
 /** "4/0 AWG lug of W4", "12 AWG ring of W3", "fuse block F7", "washer". */
-export function itemLabel({ conductors, parts }: Diagram, item: StackItem): string {
+export function itemLabel({ conductors, parts }: Diagram, on: Terminal['kind'], item: StackItem): string {
 	if (item.kind === 'lug') {
 		const conductor = conductors[item.conductor]!;
-		return `${gaugeText(conductor.gauge)} ${terminalWord(conductor)} of ${conductor.label.trim() || 'an unlabelled conductor'}`;
+		const name = conductor.label.trim() || 'unlabelled conductor';
+		if (on === 'clamp') return `${gaugeText(conductor.gauge)} of ${name}`;
+		return `${gaugeText(conductor.gauge)} ${terminalWord(conductor)} of ${name}`;
 	}
 	if (item.kind === 'block') {
 		const label = Object.hasOwn(parts, item.block) ? parts[item.block]!.label.trim() : '';
@@ -36,7 +38,7 @@ export function stackSentence({ terminal, layers, threadLeftMm }: Omit<Stack, 's
 
 function studText({ thread, label }: Terminal): string {
 	const size = thread === null ? '' : `${threadText(thread)} `;
-	return /stud|post/i.test(label) ? `${size}${label}` : `${size}stud ${label}`;
+	return /stud|post/i.test(label) ? `${size}${label}` : `${size}stud (${label})`;
 }
 
 function threadLeftText(threadLeftMm: number | null): string {
