@@ -68,26 +68,27 @@ export const thread = (id: ThreadId): Thread => {
 	};
 };
 
-const metric = (source: string, confidence: Sourced<null>['confidence']): Sourced<null> => ({ value: null, source, confidence });
+type Origin = Pick<Sourced<never>, 'source' | 'confidence'>;
 
-/** Where each column comes from, for metric and inch threads. M4 washers and the 1/2 in washer's thickness are from memory. */
+const origin = (source: string, confidence: Origin['confidence']): Origin => ({ source, confidence });
+
+/** Where each column comes from. M4 washers and the thickness of the 1/2 in washer are from memory. */
 export const THREAD_SOURCES = {
 	metric: {
-		pitch: metric('ISO 261 coarse series, from memory', 'memory'),
-		hole: metric('ISO 273 fine series', 'verified'),
-		nut: metric('ISO 4032', 'two-sources'),
-		washer: metric('ISO 7089', 'two-sources'),
-		lockWasher: metric('DIN 127 (withdrawn)', 'verified')
+		pitch: origin('ISO 261 coarse series, from memory', 'memory'),
+		hole: origin('ISO 273 fine series', 'verified'),
+		nut: origin('ISO 4032', 'two-sources'),
+		washer: origin('ISO 7089', 'two-sources'),
+		lockWasher: origin('DIN 127 (withdrawn)', 'verified')
 	},
 	inch: {
-		pitch: metric('ASME B1.1, from memory', 'memory'),
-		hole: metric('ring terminals as sold, from memory', 'memory'),
-		nut: metric('ASME B18.2.2', 'verified'),
-		washer: metric('ASME B18.21.1 type A narrow', 'verified'),
-		lockWasher: metric('ASME B18.21.1 helical spring, from memory', 'memory')
+		pitch: origin('ASME B1.1, from memory', 'memory'),
+		hole: origin('ring terminals as sold, from memory', 'memory'),
+		nut: origin('ASME B18.2.2', 'verified'),
+		washer: origin('ASME B18.21.1 type A narrow', 'verified'),
+		lockWasher: origin('ASME B18.21.1 helical spring, from memory', 'memory')
 	},
-	torque: metric('common practice, no source', 'common-practice')
+	torque: origin('common practice, no source', 'common-practice')
 } as const;
 
-/** Pairs of metric and inch threads that share lugs in practice. */
 export const isMetric = (id: ThreadId): boolean => id.startsWith('M');
