@@ -80,7 +80,7 @@ const THREE_PERCENT = `
 	100 8 4 2 2 1 1/0 2/0 3/0 4/0 4/0
 `;
 
-test('small-craft 3 % table: 93 of 111 cells as printed, the others printed thicker; one (60 ft, 15 A) is printed 1.3 % too thin', () => {
+test('small-craft 3 % table: 93 of 111 cells as printed, the others printed thicker; one (60 ft, 15 A) is printed 2.3 % too thin', () => {
 	const AMPS = [5, 10, 15, 20, 25, 30, 40, 50, 60, 70, 80, 90, 100];
 	let equal = 0;
 	let cells = 0;
@@ -93,7 +93,7 @@ test('small-craft 3 % table: 93 of 111 cells as printed, the others printed thic
 			const theirs = { system: 'awg', size } as Gauge;
 			cells++;
 			if (ours.size === size) equal++;
-			expect(areaMm2(theirs), `${feet} ft, ${AMPS[i]} A: printed ${size}, needed ${ours.size}`).toBeGreaterThanOrEqual(needed * 0.98);
+			expect(areaMm2(theirs), `${feet} ft, ${AMPS[i]} A: printed ${size}, needed ${ours.size}`).toBeGreaterThanOrEqual(needed * 0.975);
 		});
 	}
 	expect(cells).toBe(111);
