@@ -1,2 +1,2 @@
-/** Where everything is on the drawing: poses of parts (mounted blocks follow their host), positions of terminals. */
-export {};
+/** Where parts and their terminals are on the drawing. */
+export { partBox, place, placeBox, placedTerminal, poseOf, terminalPoint, terminalSide, type PlacedTerminal, type Pose } from './pose.ts';
