@@ -34,25 +34,27 @@ export const nextLabel = (diagram: Pick<Diagram, 'parts' | 'conductors'>, prefix
 	`${prefix}${highest(labels(diagram), prefix) + 1}`;
 
 /**
- * New labels for copies: one already in use takes the next number, and copies that shared a number ("C4+", "C4-")
- * share the new one. A label without a number gets one ("INV" → "INV2"). Empty labels stay empty.
+ * New labels for copies: one already in use takes the next number, and copies that share a number ("C4+", "C4-")
+ * go on sharing one. A label without a number gets one ("INV" → "INV2"). Empty labels stay empty.
  */
 export function relabelled(diagram: Pick<Diagram, 'parts' | 'conductors'>, copies: readonly string[]): Map<string, string> {
 	const used = new Set(labels(diagram));
+	const designations = new Map(
+		[...new Set(copies)].filter(Boolean).map((label) => [label, split(label) ?? { prefix: label, number: 1, suffix: '' }])
+	);
 	const numbers = new Map<string, number>();
-	const renamed = new Map<string, string>();
-	for (const label of copies) {
-		if (label === '' || renamed.has(label)) continue;
-		if (!used.has(label)) {
-			renamed.set(label, label);
-			continue;
-		}
-		const { prefix, number, suffix } = split(label) ?? { prefix: label, number: 1, suffix: '' };
+	const taken = [...used, ...designations.keys()];
+	for (const [label, { prefix, number }] of designations) {
 		const stem = `${prefix} ${number}`;
-		const taken = [...used, ...renamed.values()];
-		const next = numbers.get(stem) ?? Math.max(number, highest(taken, prefix)) + 1;
+		if (!used.has(label) || numbers.has(stem)) continue;
+		const next = Math.max(number, highest(taken, prefix)) + 1;
 		numbers.set(stem, next);
-		renamed.set(label, `${prefix}${next}${suffix}`);
+		taken.push(`${prefix}${next}`);
 	}
-	return renamed;
+	return new Map(
+		[...designations].map(([label, { prefix, number, suffix }]) => {
+			const next = numbers.get(`${prefix} ${number}`);
+			return [label, next === undefined ? label : `${prefix}${next}${suffix}`];
+		})
+	);
 }

@@ -1,0 +1,130 @@
+import fc from 'fast-check';
+import {
+	addCase,
+	addConductor,
+	addPart,
+	AWG_SIZES,
+	compose,
+	editCase,
+	editConductors,
+	editPart,
+	editSystem,
+	editTitleBlock,
+	fragmentOf,
+	insertFragment,
+	landedOn,
+	mountBlock,
+	moveParts,
+	reconnectConductor,
+	removeCase,
+	removeItems,
+	reorderStack,
+	rotateParts,
+	setBends,
+	setLevel,
+	setParams,
+	studKey,
+	unmountBlock,
+	type Command,
+	type Diagram
+} from '#core/diagram';
+
+/**
+ * A plan for a command: numbers that choose among what a diagram holds when its turn comes, so that a sequence of
+ * plans stays meaningful while the diagram changes and while a failing sequence is shortened.
+ */
+export interface Plan {
+	readonly kind: keyof typeof makers;
+	readonly a: number;
+	readonly b: number;
+	readonly c: number;
+}
+
+const pick = <T>(list: readonly T[], number: number): T | undefined => (list.length > 0 ? list[number % list.length] : undefined);
+const terminals = ['pos', 'neg', 'L', 'out'];
+
+/** Each makes a command for this diagram, or nothing where there is nothing to act on. It may still be refused. */
+const makers = {
+	add: (d: Diagram, a: number, b: number) => addPart({ id: `N${a}`, part: { kind: 'load', label: `N${a}`, at: { x: b * 10, y: a } } }),
+	move: (d: Diagram, a: number, b: number, c: number) => some(d, a, b, (parts) => moveParts({ parts, by: { x: c, y: -b } })),
+	rotate: (d: Diagram, a: number, b: number, c: number) => some(d, a, b, (parts) => rotateParts({ parts, quarterTurns: (c % 7) - 3 })),
+	remove: (d: Diagram, a: number, b: number) => {
+		const part = pick(Object.keys(d.parts), a);
+		const conductor = pick(Object.keys(d.conductors), b);
+		return removeItems({ parts: part && a % 3 > 0 ? [part] : [], conductors: conductor && b % 2 > 0 ? [conductor] : [] });
+	},
+	paste: (d: Diagram, a: number, b: number, c: number) =>
+		Object.keys(d.parts).length > 40
+			? undefined
+			: some(d, a, b, (ids) => insertFragment({ fragment: fragmentOf(d, ids), by: { x: c, y: a } })),
+	connect: (d: Diagram, a: number, b: number, c: number) => {
+		const [from, to] = [pick(Object.keys(d.parts), a), pick(Object.keys(d.parts), b)];
+		if (!from || !to) return undefined;
+		const ends = { from: { part: from, terminal: pick(terminals, c)! }, to: { part: to, terminal: pick(terminals, a + b)! } };
+		return addConductor({ id: `W${c}`, conductor: { ...ends, label: `W${b}` } });
+	},
+	reconnect: (d: Diagram, a: number, b: number, c: number) => {
+		const [conductor, part] = [pick(Object.keys(d.conductors), a), pick(Object.keys(d.parts), b)];
+		return conductor && part
+			? reconnectConductor({ conductor, end: c % 2 ? 'from' : 'to', on: { part, terminal: pick(terminals, c)! } })
+			: undefined;
+	},
+	editConductor: (d: Diagram, a: number, b: number) => {
+		const conductor = pick(Object.keys(d.conductors), a);
+		return conductor
+			? editConductors({ conductors: [conductor], set: { gauge: { system: 'awg', size: pick(AWG_SIZES, b)! }, lengthM: b + 1 } })
+			: undefined;
+	},
+	bend: (d: Diagram, a: number, b: number, c: number) => {
+		const conductor = pick(Object.keys(d.conductors), a);
+		return conductor ? setBends({ conductor, bends: b % 4 ? [{ x: b, y: c }] : null }) : undefined;
+	},
+	mount: (d: Diagram, a: number, b: number, c: number) => {
+		const [block, part] = [pick(Object.keys(d.parts), a), pick(Object.keys(d.parts), b)];
+		return block && part ? mountBlock({ block, on: { part, terminal: pick(terminals, c)! } }) : undefined;
+	},
+	unmount: (d: Diagram, a: number, b: number) => {
+		const block = pick(Object.keys(d.mounts), a);
+		return block ? unmountBlock({ block, at: { x: b, y: a } }) : undefined;
+	},
+	reorder: (d: Diagram, a: number, b: number) => {
+		const keys = Object.values(d.conductors).flatMap(({ from, to }) => [studKey(from), studKey(to)]);
+		const stud = pick(keys, a);
+		return stud
+			? reorderStack({ stud, stack: b % 5 ? [...landedOn(d, stud).reverse(), { kind: 'washer' }, { kind: 'nut' }] : [] })
+			: undefined;
+	},
+	label: (d: Diagram, a: number, b: number) => some(d, a, a, ([part]) => editPart({ part: part!, set: { label: `L${b}`, note: `${a}` } })),
+	params: (d: Diagram, a: number, b: number, c: number) =>
+		some(d, a, a, (parts) => setParams({ parts, params: { watts: b, list: [c, null] } })),
+	title: (_: Diagram, a: number) => editTitleBlock({ set: { title: `Title ${a}` } }),
+	system: (_: Diagram, a: number, b: number) => editSystem({ set: { nominalV: pick([12, 24, 48] as const, a)!, outsideC: b } }),
+	case: (_: Diagram, a: number, b: number) =>
+		addCase({ id: `k${a % 5}`, case: { label: `case ${a}`, order: b, duration: 'surge', loads: 1, sources: 0, levels: {} } }),
+	editCase: (d: Diagram, a: number, b: number) => editCase({ case: pick(Object.keys(d.cases), a)!, set: { label: `renamed ${b}` } }),
+	removeCase: (d: Diagram, a: number) => removeCase({ case: pick(Object.keys(d.cases), a)! }),
+	level: (d: Diagram, a: number, b: number, c: number) => {
+		const part = pick(Object.keys(d.parts), b);
+		return part ? setLevel({ case: pick(Object.keys(d.cases), a)!, part, level: c % 3 ? c % 10 : null }) : undefined;
+	},
+	two: (d: Diagram, a: number, b: number) =>
+		compose('place and move', [
+			addPart({ id: `T${a}`, part: { kind: 'load', at: { x: a, y: b } } }),
+			moveParts({ parts: [`T${a}`], by: { x: 1, y: 1 } })
+		])
+} satisfies Record<string, (d: Diagram, a: number, b: number, c: number) => Command | undefined>;
+
+function some(d: Diagram, a: number, b: number, make: (parts: string[]) => Command): Command | undefined {
+	const ids = Object.keys(d.parts);
+	const chosen = [...new Set([pick(ids, a), pick(ids, b)])].filter((id) => id !== undefined);
+	return chosen.length > 0 ? make(chosen) : undefined;
+}
+
+export const plan: fc.Arbitrary<Plan> = fc.record({
+	kind: fc.constantFrom(...(Object.keys(makers) as (keyof typeof makers)[])),
+	a: fc.nat(20),
+	b: fc.nat(20),
+	c: fc.nat(20)
+});
+
+export const commandOf = (diagram: Diagram, { kind, a, b, c }: Plan): Command | undefined => makers[kind](diagram, a, b, c);
