@@ -1,0 +1,54 @@
+/** Stretches of conductors already routed, for the price of crossing them or running along them. */
+import type { Box, Point } from '#core/geometry';
+
+export interface Stretch {
+	/** Coordinate of its line: y of a horizontal stretch, x of a vertical one. */
+	readonly at: number;
+	readonly from: number;
+	readonly to: number;
+	/** First and last stretches are held by their terminals. */
+	readonly held: boolean;
+}
+
+export class Tracks {
+	readonly #horizontal = new Map<string, Stretch[]>();
+	readonly #vertical = new Map<string, Stretch[]>();
+
+	/** Replaces the stretches of this conductor. */
+	set(id: string, route: readonly Point[]): void {
+		const horizontal: Stretch[] = [];
+		const vertical: Stretch[] = [];
+		for (let i = 1; i < route.length; i++) {
+			const a = route[i - 1]!;
+			const b = route[i]!;
+			const held = i === 1 || i === route.length - 1;
+			if (a.y === b.y) horizontal.push({ at: a.y, from: Math.min(a.x, b.x), to: Math.max(a.x, b.x), held });
+			else vertical.push({ at: a.x, from: Math.min(a.y, b.y), to: Math.max(a.y, b.y), held });
+		}
+		this.#horizontal.set(id, horizontal);
+		this.#vertical.set(id, vertical);
+	}
+
+	delete(id: string): void {
+		this.#horizontal.delete(id);
+		this.#vertical.delete(id);
+	}
+
+	horizontalIn(window: Box): Stretch[] {
+		return within(this.#horizontal, window.minY, window.maxY, window.minX, window.maxX);
+	}
+
+	verticalIn(window: Box): Stretch[] {
+		return within(this.#vertical, window.minX, window.maxX, window.minY, window.maxY);
+	}
+}
+
+function within(all: ReadonlyMap<string, readonly Stretch[]>, low: number, high: number, from: number, to: number): Stretch[] {
+	const found: Stretch[] = [];
+	for (const stretches of all.values()) {
+		for (const stretch of stretches) {
+			if (stretch.at >= low && stretch.at <= high && stretch.to >= from && stretch.from <= to) found.push(stretch);
+		}
+	}
+	return found;
+}
