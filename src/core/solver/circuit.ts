@@ -1,0 +1,51 @@
+import type { OperatingCase } from '#core/diagram';
+import type { Network } from '#core/network';
+import { planElimination, type Elimination } from './elimination.ts';
+
+/** A network as the elimination sees it: everything that can conduct is an edge, in the order of `first`. */
+export interface Circuit {
+	readonly elimination: Elimination;
+	readonly edgeCount: number;
+	/** Number of the first edge of each sort; branches start at 0. Loads are edges for their resistive draw. */
+	readonly first: { readonly battery: number; readonly source: number; readonly load: number };
+}
+
+const circuits = new WeakMap<Network, Circuit>();
+
+/** Planned once for each network and used for all its cases: open switches are conductances of zero. */
+export function circuitOf(network: Network): Circuit {
+	let circuit = circuits.get(network);
+	if (!circuit) circuits.set(network, (circuit = planCircuit(network)));
+	return circuit;
+}
+
+function planCircuit({ nodeCount, branches, batteries, sources, loads }: Network): Circuit {
+	const twoPoles = [...batteries, ...sources, ...loads.filter(({ draw }) => draw.kind === 'resistance')];
+	const edges = [
+		...branches.map(({ a, b }) => [a, b] as const),
+		...twoPoles.map(({ positive, negative }) => [positive, negative] as const)
+	];
+	const battery = branches.length;
+	const source = battery + batteries.length;
+	return {
+		elimination: planElimination({ nodeCount, edges }),
+		edgeCount: edges.length,
+		first: { battery, source, load: source + sources.length }
+	};
+}
+
+/** Levels of a case by branch (0 is open), source and load. */
+export interface Levels {
+	readonly closed: readonly boolean[];
+	readonly source: readonly number[];
+	readonly load: readonly number[];
+}
+
+export function levelsOf({ branches, sources, loads }: Network, operatingCase: OperatingCase): Levels {
+	const set = (part: string): number | undefined => (Object.hasOwn(operatingCase.levels, part) ? operatingCase.levels[part] : undefined);
+	return {
+		closed: branches.map(({ switchedBy }) => switchedBy === null || (set(switchedBy) ?? 1) > 0),
+		source: sources.map(({ part, alwaysOn }) => set(part) ?? (alwaysOn ? 1 : operatingCase.sources)),
+		load: loads.map(({ part }) => set(part) ?? operatingCase.loads)
+	};
+}

@@ -1,0 +1,87 @@
+/**
+ * Node voltages of a network of conductances by star-mesh elimination: removing a node replaces its star of
+ * conductances by the equivalent mesh. Conductances between nodes and to the reference are kept apart, so that
+ * only sums and products of positive numbers occur; nothing is ever subtracted, and a network with a conductance
+ * spread of 1e8, or hardly tied to its reference, keeps full precision.
+ */
+import { minimumDegreeOrder } from './order.ts';
+
+export interface Topology {
+	readonly nodeCount: number;
+	/** Node pairs; an edge may join a node to itself and several may join the same pair. */
+	readonly edges: readonly (readonly [number, number])[];
+}
+
+/** The order of elimination and where fill appears: depends on the topology alone, so values can change freely. */
+export interface Elimination {
+	/**
+	 * @param conductanceS siemens by edge, zero or more
+	 * @param pinned 1 at each node held at 0 V
+	 */
+	factor(conductanceS: Float64Array, pinned: Uint8Array): Factors;
+}
+
+export interface Factors {
+	/** Volts by node for the amps injected at each node. What reaches a node with no way to a pin is dropped. */
+	solve(injectionA: Float64Array): Float64Array;
+}
+
+export function planElimination({ nodeCount, edges }: Topology): Elimination {
+	const { order, later } = minimumDegreeOrder(nodeCount, edges);
+
+	// Slot s of node k is its conductance to node column[s], which is removed after k.
+	const start = new Int32Array(nodeCount + 1);
+	for (let k = 0; k < nodeCount; k++) start[k + 1] = start[k]! + later[k]!.length;
+	const column = Int32Array.from(later.flat());
+	const slotOf = later.map((nodes, k) => new Map(nodes.map((node, i) => [node, start[k]! + i])));
+	const slotBetween = (a: number, b: number): number => slotOf[a]!.get(b) ?? slotOf[b]!.get(a)!;
+	const slotOfEdge = Int32Array.from(edges, ([a, b]) => (a === b ? -1 : slotBetween(a, b)));
+
+	// For each node, the slots of its mesh: one for each pair of later neighbours, in the order of the loops below.
+	const mesh = Int32Array.from(later.flatMap((nodes) => nodes.flatMap((a, i) => nodes.slice(i + 1).map((b) => slotBetween(a, b)))));
+
+	const factor = (conductanceS: Float64Array, pinned: Uint8Array): Factors => {
+		const between = new Float64Array(column.length);
+		const share = new Float64Array(column.length);
+		const toReference = new Float64Array(nodeCount);
+		const total = new Float64Array(nodeCount);
+		for (let e = 0; e < slotOfEdge.length; e++) if (slotOfEdge[e]! >= 0) between[slotOfEdge[e]!]! += conductanceS[e]!;
+
+		let next = 0;
+		for (const k of order) {
+			const [first, end] = [start[k]!, start[k + 1]!];
+			if (pinned[k]) {
+				for (let s = first; s < end; s++) toReference[column[s]!]! += between[s]!;
+				next += ((end - first) * (end - first - 1)) / 2;
+				continue;
+			}
+			let sum = toReference[k]!;
+			for (let s = first; s < end; s++) sum += between[s]!;
+			total[k] = sum;
+			if (sum > 0) for (let s = first; s < end; s++) share[s] = between[s]! / sum;
+			for (let s = first; s < end; s++) {
+				toReference[column[s]!]! += share[s]! * toReference[k]!;
+				for (let t = s + 1; t < end; t++) between[mesh[next++]!]! += share[s]! * between[t]!;
+			}
+		}
+
+		const solve = (injectionA: Float64Array): Float64Array => {
+			const carried = Float64Array.from(injectionA);
+			for (const k of order) {
+				const amps = carried[k]!;
+				if (amps !== 0) for (let s = start[k]!; s < start[k + 1]!; s++) carried[column[s]!]! += share[s]! * amps;
+			}
+			const nodeV = new Float64Array(nodeCount);
+			for (let i = nodeCount - 1; i >= 0; i--) {
+				const k = order[i]!;
+				if (total[k] === 0) continue;
+				let volts = carried[k]! / total[k]!;
+				for (let s = start[k]!; s < start[k + 1]!; s++) volts += share[s]! * nodeV[column[s]!]!;
+				nodeV[k] = volts;
+			}
+			return nodeV;
+		};
+		return { solve };
+	};
+	return { factor };
+}
