@@ -1,2 +1,3 @@
 /** The canvas: Konva as a drawing device. */
 export type { Canvas, CanvasHost, CanvasModel, Tool } from './host.ts';
+export { createCanvas } from './canvas.ts';

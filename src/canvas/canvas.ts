@@ -1,0 +1,260 @@
+/** Puts the pieces together: stage and painters below, pointer machine and tools above, the desk in between. */
+import { composeScene } from './draft-scene.ts';
+import { parseItemKey, type ItemKey } from '#core/diagram';
+import { boxCentre, inflateBox, pointAtFraction, type Box, type Point } from '#core/geometry';
+import { PALETTES } from '#core/graphics';
+import { CanvasDesk } from './desk.ts';
+import { createGlide } from './glide.ts';
+import type { Canvas, CanvasHost, Tool } from './host.ts';
+import { listen } from './listen.ts';
+import { paintGrid } from './paint/grid.ts';
+import { paintOverlay } from './paint/overlay.ts';
+import { Painter } from './paint/painter.ts';
+import { paintItems } from './paint/still.ts';
+import { pick } from './pick.ts';
+import { IDLE, step, type Gesture, type PointerInput, type Press } from './pointer.ts';
+import { createStage } from './stage.ts';
+import { createConnectTool } from './tools/connect.ts';
+import { createPanTool } from './tools/pan.ts';
+import { createPlaceTool } from './tools/place.ts';
+import { createSelectTool } from './tools/select.ts';
+import type { CanvasTool, Drag } from './tools/tool.ts';
+import {
+	LIFE_SIZE,
+	clampZoom,
+	fitBox,
+	panBy,
+	revealBox,
+	toDrawing,
+	toScreen,
+	visibleBox,
+	zoomAbout,
+	type Size,
+	type View
+} from './viewport.ts';
+
+/** Zoom is reported as a share of life size. */
+export function createCanvas(container: HTMLDivElement, host: CanvasHost): Canvas {
+	container.style.touchAction = 'none';
+	container.style.userSelect = 'none';
+	if (getComputedStyle(container).position === 'static') container.style.position = 'relative';
+
+	const painter = new Painter();
+	let size: Size = { width: container.clientWidth, height: container.clientHeight };
+	const palette = () => PALETTES[desk.shown?.theme ?? 'light'];
+
+	const stage = createStage(container, {
+		still(context, ratio) {
+			const { view, scene, previewed } = desk;
+			context.setTransform(ratio, 0, 0, ratio, 0, 0);
+			paintGrid(context, view, size, palette());
+			toMillimetres(context, view, ratio);
+			paintItems(context, painter, scene, desk.index.visible(visibleBox(view, size)), {
+				view,
+				palette: palette(),
+				hidden: previewed?.moved
+			});
+		},
+		drag(context, ratio) {
+			const { view, previewed } = desk;
+			if (!previewed) return;
+			toMillimetres(context, view, ratio);
+			const moved = previewed.scene.order.filter((key) => previewed.moved.has(key));
+			paintItems(context, painter, previewed.scene, moved, { view, palette: palette() });
+		},
+		overlay(context, ratio) {
+			context.setTransform(ratio, 0, 0, ratio, 0, 0);
+			paintOverlay(desk, { context, painter, palette: palette(), size });
+		}
+	});
+
+	const desk: CanvasDesk = new CanvasDesk({
+		host,
+		compose: composeScene,
+		repaint: (...layers) => layers.forEach((layer) => stage.repaint(layer)),
+		setCursor: (cursor) => {
+			if (container.style.cursor !== cursor) container.style.cursor = cursor;
+		}
+	});
+
+	const tools: Record<Tool['kind'], CanvasTool> = {
+		select: createSelectTool(desk),
+		pan: createPanTool(desk),
+		connect: createConnectTool(desk),
+		place: createPlaceTool(desk)
+	};
+	const tool = (): CanvasTool => tools[desk.model.tool.kind];
+
+	const glide = createGlide(
+		() => desk.view,
+		(view) => setView(view)
+	);
+	function setView(view: View): void {
+		const zoomed = view.zoom !== desk.view.zoom;
+		desk.view = view;
+		if (zoomed) host.viewChanged({ zoom: view.zoom / LIFE_SIZE });
+	}
+	function takeView(view: View): void {
+		glide.stop();
+		setView(view);
+	}
+
+	let state = IDLE;
+	let drag: Drag | null = null;
+	let timer: ReturnType<typeof setTimeout> | undefined;
+	let lastHover: Press | null = null;
+
+	function feed(input: PointerInput): void {
+		if (!desk.shown) return;
+		const next = step(state, input, (press) => (drag = tool().drag(press)) === null);
+		// Set first: a gesture may end in the host calling back.
+		state = next.state;
+		next.gestures.forEach(act);
+	}
+
+	function act(gesture: Gesture): void {
+		switch (gesture.kind) {
+			case 'hover':
+				lastHover = gesture;
+				return tool().hover(gesture);
+			case 'leave':
+				lastHover = null;
+				return tool().leave();
+			case 'tap':
+				return tool().tap(gesture, gesture.count);
+			case 'drag-start':
+				return;
+			case 'drag-move':
+				return drag?.move(gesture);
+			case 'drag-end':
+				return release((held) => held.end(gesture));
+			case 'drag-cancel':
+				return release((held) => held.cancel());
+			case 'pan-start':
+				tool().leave();
+				return desk.cursor('grabbing');
+			case 'pan':
+				return takeView(panBy(desk.view, gesture.dx, gesture.dy));
+			case 'pan-end':
+				return desk.cursor('default');
+			case 'pinch':
+				return takeView(zoomAbout(panBy(desk.view, gesture.dx, gesture.dy), gesture.about, gesture.factor));
+			case 'menu': {
+				tool().leave();
+				const target = pick(desk, gesture.at, gesture.device);
+				const key =
+					target === null || target.kind === 'handle' ? null : target.kind === 'mark' ? (target.mark.selects[0] ?? null) : target.key;
+				return host.openMenu(toClient(gesture.at), key);
+			}
+			case 'wait':
+				clearTimeout(timer);
+				timer = setTimeout(() => feed({ kind: 'waited' }), gesture.ms);
+				return;
+			case 'stop-waiting':
+				return clearTimeout(timer);
+		}
+	}
+
+	function release(how: (held: Drag) => void): void {
+		const held = drag;
+		drag = null;
+		desk.cursor('default');
+		if (held) how(held);
+	}
+
+	const stopListening = listen(container, {
+		input: feed,
+		wheel(at, meaning) {
+			if (meaning.kind === 'zoom') takeView(zoomAbout(desk.view, at, meaning.factor));
+			else takeView(panBy(desk.view, meaning.dx, meaning.dy));
+		},
+		escape() {
+			if (state.kind === 'idle' || state.kind === 'spent') return false;
+			feed({ kind: 'escape' });
+			return true;
+		}
+	});
+
+	let fitted = false;
+	const resized = new ResizeObserver(() => {
+		size = { width: container.clientWidth, height: container.clientHeight };
+		stage.resize(size);
+		fitOnce();
+	});
+	resized.observe(container);
+	stage.resize(size);
+
+	/** The first drawing is fitted as soon as there is room for it. */
+	function fitOnce(): void {
+		if (fitted || !desk.shown || size.width < 2 || size.height < 2) return;
+		fitted = true;
+		setView(fitted_());
+	}
+	const fitted_ = (): View =>
+		desk.scene.bounds ? fitBox(desk.scene.bounds, size) : { x: size.width / 2, y: size.height / 2, zoom: LIFE_SIZE / 4 };
+
+	function toClient(at: Point): Point {
+		const { left, top } = container.getBoundingClientRect();
+		return { x: at.x + left, y: at.y + top };
+	}
+
+	function boxOf(key: ItemKey): Box | null {
+		const stud = desk.index.stud(key);
+		if (stud) return inflateBox({ minX: stud.at.x, minY: stud.at.y, maxX: stud.at.x, maxY: stud.at.y }, 40);
+		return desk.scene.items.get(key)?.box ?? null;
+	}
+
+	return {
+		show(model) {
+			const before = desk.shown;
+			const otherTool = before && before.tool.kind !== model.tool.kind;
+			if (otherTool) tool().leave();
+			// Somebody else changed the drawing under a gesture: its preview no longer means anything.
+			if (drag && before && before.diagram !== model.diagram) feed({ kind: 'escape' });
+			desk.show(model);
+			fitOnce();
+			if (otherTool) desk.cursor('default');
+			if (otherTool && lastHover && state.kind === 'idle') tool().hover(lastHover);
+		},
+		fit: () => glide.to(fitted_()),
+		zoomBy(factor) {
+			const from = glide.target ?? desk.view;
+			glide.to(zoomAbout(from, { x: size.width / 2, y: size.height / 2 }, clampZoom(from.zoom * factor) / from.zoom));
+		},
+		reveal(key) {
+			const box = boxOf(key);
+			if (!box) return;
+			const from = glide.target ?? desk.view;
+			const to = revealBox(from, box, size);
+			if (to !== from) glide.to(to);
+		},
+		clientPoint(key) {
+			if (!desk.shown) return null;
+			const stud = desk.index.stud(key);
+			if (stud) return toClient(toScreen(desk.view, stud.at));
+			const item = desk.scene.items.get(key);
+			if (!item || parseItemKey(key).kind === 'stud') return null;
+			return toClient(toScreen(desk.view, item.route ? pointAtFraction(item.route, 0.5) : boxCentre(item.body ?? item.box)));
+		},
+		toDiagram(client) {
+			const { left, top } = container.getBoundingClientRect();
+			return toDrawing(desk.view, { x: client.x - left, y: client.y - top });
+		},
+		cancelGesture() {
+			if (!desk.shown) return;
+			if (state.kind === 'idle' || state.kind === 'spent') tool().escape();
+			else feed({ kind: 'escape' });
+		},
+		destroy() {
+			clearTimeout(timer);
+			glide.stop();
+			stopListening();
+			resized.disconnect();
+			stage.destroy();
+		}
+	};
+}
+
+function toMillimetres(context: CanvasRenderingContext2D, { x, y, zoom }: View, ratio: number): void {
+	context.setTransform(ratio * zoom, 0, 0, ratio * zoom, ratio * x, ratio * y);
+}

@@ -1,0 +1,108 @@
+/**
+ * Paints the items of a scene that are on the screen. Far out, parts become plain blocks and conductors plain
+ * lines, gathered into few paths: what cannot be seen is not drawn.
+ */
+import type { ItemKey } from '#core/diagram';
+import type { DrawnItem, Scene } from '#core/drawing';
+import type { Paint, Palette } from '#core/graphics';
+import type { View } from '../viewport.ts';
+import type { Context, Painter } from './painter.ts';
+
+export type SceneContext = Context &
+	Pick<CanvasRenderingContext2D, 'beginPath' | 'moveTo' | 'lineTo' | 'rect'> & { fill(): void; stroke(): void };
+
+/** Parts smaller than this on the screen are drawn as blocks. */
+const BLOCK_PX = 14;
+/** Conductors drawn thinner than this are drawn as plain lines. */
+const PLAIN_PX = 1.5;
+const LABEL_PX = 5;
+
+export interface StillOptions {
+	readonly view: View;
+	readonly palette: Palette;
+	/** Items drawn elsewhere just now: those being dragged. */
+	readonly hidden?: ReadonlySet<ItemKey>;
+	readonly opacity?: number;
+}
+
+export function paintItems(context: SceneContext, painter: Painter, scene: Scene, keys: Iterable<ItemKey>, options: StillOptions): void {
+	const { palette, hidden } = options;
+	const { zoom } = options.view;
+	const opacity = options.opacity ?? 1;
+	const paintOptions = { palette, zoom, opacity };
+	const labelOptions = { palette, zoom, opacity, minTextPx: LABEL_PX };
+	const labelled: DrawnItem[] = [];
+	const plain = new Plain(context, palette, zoom, opacity);
+
+	for (const key of keys) {
+		if (hidden?.has(key)) continue;
+		const item = scene.items.get(key);
+		if (!item) continue;
+		if (item.body && Math.max(item.body.maxX - item.body.minX, item.body.maxY - item.body.minY) * zoom < BLOCK_PX) plain.block(item);
+		else if (item.route && item.widthMm * zoom < PLAIN_PX) plain.line(item);
+		else {
+			plain.flush();
+			painter.paint(context, item.primitives, paintOptions);
+		}
+		if (item.labels.length > 0) labelled.push(item);
+	}
+	plain.flush();
+	// Labels come last, so that no conductor runs through a name.
+	for (const item of labelled) painter.paint(context, item.labels, labelOptions);
+}
+
+/** Gathers blocks, and lines of one colour, until something else has to be painted over them. */
+class Plain {
+	#open: Paint | 'blocks' | null = null;
+
+	constructor(
+		readonly context: SceneContext,
+		readonly palette: Palette,
+		readonly zoom: number,
+		readonly opacity: number
+	) {}
+
+	block({ body }: DrawnItem): void {
+		this.#start('blocks');
+		this.context.rect(body!.minX, body!.minY, body!.maxX - body!.minX, body!.maxY - body!.minY);
+	}
+
+	line(item: DrawnItem): void {
+		this.#start(colourOf(item));
+		item.route!.forEach(({ x, y }, i) => (i === 0 ? this.context.moveTo(x, y) : this.context.lineTo(x, y)));
+	}
+
+	#start(what: Paint | 'blocks'): void {
+		if (this.#open === what) return;
+		this.flush();
+		this.#open = what;
+		this.context.beginPath();
+	}
+
+	flush(): void {
+		const what = this.#open;
+		if (what === null) return;
+		this.#open = null;
+		const { context, palette, zoom } = this;
+		context.globalAlpha = this.opacity;
+		context.setLineDash([]);
+		context.lineWidth = PLAIN_PX / zoom;
+		context.lineJoin = 'miter';
+		if (what === 'blocks') {
+			context.fillStyle = palette['case'];
+			context.fill();
+			context.lineWidth = 1 / zoom;
+			context.strokeStyle = palette['case-edge'];
+		} else context.strokeStyle = palette[what];
+		context.stroke();
+	}
+}
+
+/** A conductor's own colour is the last thing stroked along it. */
+function colourOf(item: DrawnItem): Paint {
+	for (let i = item.primitives.length - 1; i >= 0; i--) {
+		const { kind, ...style } = item.primitives[i]!;
+		if (kind === 'polyline' && 'stroke' in style && style.stroke) return style.stroke;
+	}
+	return 'ink';
+}

@@ -1,0 +1,45 @@
+/** What tools ask about the parts of a diagram. Answers come from the parts' definitions, never from their kind's name. */
+import type { Diagram, PartId, TerminalRef } from '#core/diagram';
+import type { Point, Side } from '#core/geometry';
+import type { Primitive } from '#core/graphics';
+import { placedTerminal, poseOf } from '#core/layout';
+import { definitionOf, describe, newParams } from '#core/parts';
+
+export interface StudFacts {
+	readonly label: string;
+	/** Side a conductor leaves by, on the drawing. */
+	readonly side: Side;
+	readonly takesLug: boolean;
+	readonly takesBlock: boolean;
+}
+
+/** Null when there is no such stud. */
+export function studFacts(diagram: Diagram, ref: TerminalRef): StudFacts | null {
+	const placed = placedTerminal(diagram, ref);
+	if (!placed) return null;
+	const { terminal, side } = placed;
+	const plate = terminal.mountingPlate === true;
+	return {
+		label: terminal.label,
+		side,
+		takesLug: !plate,
+		takesBlock: !plate && terminal.kind === 'stud' && terminal.acceptsBlock !== false
+	};
+}
+
+/** The terminal by which a part mounts on another's stud, or null for parts that stand by themselves. */
+export function plateOf(diagram: Diagram, id: PartId): string | null {
+	const part = diagram.parts[id];
+	if (!part) return null;
+	const { definition, terminals } = describe(part);
+	return definition?.mounts ? (terminals.find((terminal) => terminal.mountingPlate)?.id ?? null) : null;
+}
+
+/** Where a part is drawn: a mounted block is where its host's stud is, not where its own record says. */
+export const partCentre = (diagram: Diagram, id: PartId): Point => poseOf(diagram, id)!.at;
+
+/** A new part of this kind, drawn around (0, 0); null for an unknown kind. */
+export function outlineOf(kind: string): readonly Primitive[] | null {
+	const definition = definitionOf(kind);
+	return definition && definition.outline(newParams(kind));
+}

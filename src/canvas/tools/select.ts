@@ -1,0 +1,105 @@
+/** Pointing: click selects, shift adds, dragging moves parts, starts conductors, or selects by a box. */
+import { itemKey, parseItemKey, terminalRef, type ItemKey } from '#core/diagram';
+import { dragBox } from '../drags/box.ts';
+import { dragConductor, dragEnd, studName } from '../drags/conductor.ts';
+import { dragParts } from '../drags/parts.ts';
+import { dragSegment } from '../drags/segment.ts';
+import { studFacts } from '../parts.ts';
+import { pick, thingAt, type Target } from '../pick.ts';
+import type { Press } from '../pointer.ts';
+import type { CanvasTool, Desk, Drag } from './tool.ts';
+
+export function createSelectTool(desk: Desk): CanvasTool {
+	return {
+		hover(press) {
+			const target = pick(desk, press.at, press.device);
+			desk.cursor(cursorOver(target));
+			desk.lay({ hover: keyOf(target), tag: tagOf(desk, target) });
+		},
+
+		tap(press) {
+			const target = pick(desk, press.at, press.device);
+			if (target?.kind === 'mark') return desk.host.select(target.mark.selects);
+			const key = keyOf(target);
+			const adds = press.keys.shift || press.keys.ctrl;
+			if (key === null) {
+				if (!adds) desk.host.select([]);
+				return;
+			}
+			if (!adds) return desk.host.select([key]);
+			const selection = new Set(desk.selection);
+			if (!selection.delete(key)) selection.add(key);
+			desk.host.select([...selection]);
+		},
+
+		drag(from) {
+			const handle = pick(desk, from.at, from.device);
+			if (handle?.kind === 'handle') return dragEnd(desk, handle.conductor, handle.end);
+			const target = thingAt(desk, from.at, from.device);
+			switch (target?.kind) {
+				case 'stud':
+					return dragFromStud(desk, target, from);
+				case 'conductor':
+					return dragSegment(desk, target.key, target.segment);
+				case 'part':
+					return dragFromPart(desk, target.key, from);
+				default:
+					// One finger on empty ground moves the view: that is what fingers expect.
+					return from.device === 'touch' ? null : dragBox(desk, from);
+			}
+		},
+
+		escape: () => desk.host.select([]),
+		leave: () => desk.lay({ hover: null, tag: null })
+	};
+}
+
+/** The plate of a fuse block takes no lug: from there one drags the block. */
+function dragFromStud(desk: Desk, { key, stud }: Extract<Target, { kind: 'stud' }>, from: Press): Drag {
+	const ref = terminalRef(parseItemKey(key).id);
+	return studFacts(desk.model.diagram, ref)?.takesLug ? dragConductor(desk, ref) : dragFromPart(desk, stud.item, from);
+}
+
+function dragFromPart(desk: Desk, key: ItemKey, from: Press): Drag {
+	const lead = parseItemKey(key).id;
+	if (!desk.selection.has(key)) desk.host.select(from.keys.shift ? [...desk.selection, key] : [key]);
+	const selected = [...desk.selection]
+		.map(parseItemKey)
+		.filter(({ kind, id }) => kind === 'part' && desk.index.scene.items.has(itemKey('part', id)));
+	return dragParts(desk, lead, [...new Set([lead, ...(desk.selection.has(key) ? selected.map(({ id }) => id) : [])])], from);
+}
+
+function keyOf(target: Target | null): ItemKey | null {
+	switch (target?.kind) {
+		case 'stud':
+		case 'conductor':
+		case 'part':
+			return target.key;
+		case 'mark':
+			return target.mark.selects[0] ?? null;
+		case 'handle':
+			return itemKey('conductor', target.conductor);
+		default:
+			return null;
+	}
+}
+
+function cursorOver(target: Target | null) {
+	switch (target?.kind) {
+		case 'stud':
+			return 'crosshair';
+		case 'part':
+			return 'move';
+		case 'handle':
+			return 'grab';
+		case undefined:
+			return 'default';
+		default:
+			return 'pointer';
+	}
+}
+
+function tagOf(desk: Desk, target: Target | null) {
+	if (target?.kind === 'stud') return { at: target.stud.at, text: studName(desk, target.stud), tone: 'plain' } as const;
+	return null;
+}
