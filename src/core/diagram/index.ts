@@ -32,7 +32,7 @@ export { nextLabel } from './labels.ts';
 export { conductorsAmong, hostsOf, withBlocks } from './mounts.ts';
 export { landedOn } from './stack.ts';
 export { FragmentSchema, fragmentOf, insertedIds, type Fragment, type InsertedIds } from './fragment.ts';
-export { parseDiagram, type ParseResult } from './parse.ts';
+export { parseDiagram, SIZE_LIMIT, type ParseResult } from './parse.ts';
 export type { Problem } from './problem.ts';
 export { serializeDiagram } from './serialize.ts';
 export { diagramJsonSchema } from './json-schema.ts';

@@ -13,7 +13,8 @@ export interface JsonFault {
 }
 
 const SPACE = /[ \t\n\r]*/y;
-const STRING = /"(?:[^"\\\u0000-\u001f]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*"/y;
+// Control characters are refused inside a text, except those from U+007F, which \p{Cc} counts and JSON allows.
+const STRING = /"(?:[^"\\\p{Cc}]|[\u007f-\u009f]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*"/uy;
 const LITERAL = /true|false|null|-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?(?![\w.])/y;
 
 /** The first fault, or null when the text is JSON. */

@@ -1,3 +1,4 @@
+/* eslint-disable @typescript-eslint/no-explicit-any -- files are broken here in ways no type allows */
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { parseDiagram, serializeDiagram, type Diagram, type ParseResult } from '#core/diagram';
