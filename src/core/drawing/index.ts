@@ -1,2 +1,7 @@
-/** Diagram → scene: one description for canvas, SVG and PDF. */
+/** The drawing: what canvas, SVG and print paint. */
 export type { DrawnItem, DrawnTerminal, Scene } from './types.ts';
+export { composeScene, conductorPoles, sceneComposer, type ComposeOptions } from './compose.ts';
+export { routeRequests } from './route-requests.ts';
+export { insulationColour, type Insulation, type Use } from './colours.ts';
+export { drawPart } from './part.ts';
+export { nut, terminalRadiusMm } from './terminal.ts';

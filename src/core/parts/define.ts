@@ -36,6 +36,8 @@ export interface Terminal {
 	readonly mountingPlate?: boolean;
 	/** True where a fuse block may be mounted. Default true for studs. */
 	readonly acceptsBlock?: boolean;
+	/** What is printed on the part beside it, and where; nothing when left out. */
+	readonly print?: { readonly text: string; readonly at: Point };
 }
 
 /** Ends of internal links are terminal ids, or internal nodes written "@name". */
@@ -131,6 +133,11 @@ export interface PartDefinition<Params extends z.ZodObject = z.ZodObject> {
 	outline(params: z.output<Params>): readonly Primitive[];
 	/** The body's box around (0, 0), before rotation. */
 	box(params: z.output<Params>): Box;
+	/**
+	 * Free area of the outline for designation and ratings, before rotation. Left out where the body has no room:
+	 * they are then written beside it.
+	 */
+	nameplate?(params: z.output<Params>): Box;
 	/** Ratings in a line, for lists and the drawing: "12.8 V 200 Ah". */
 	summary(params: z.output<Params>): string;
 	/** True for a fuse block, which may be mounted on another part's stud by its plate. */

@@ -18,6 +18,8 @@ export interface PartDescription {
 	readonly summary: string;
 	/** The body, around (0, 0), before rotation. */
 	readonly box: Box;
+	/** Free area for designation and ratings; null where they go beside the body. */
+	readonly nameplate: Box | null;
 	/** Around (0, 0), before rotation; worked out on first use and kept. A function, so that a check never pays for it. */
 	outline(): readonly Primitive[];
 	terminal(id: string): Terminal | undefined;
@@ -55,6 +57,7 @@ function describeUnknown(part: Part): PartDescription {
 		links: [],
 		summary: part.kind,
 		box: UNKNOWN_BOX,
+		nameplate: UNKNOWN_BOX,
 		outline: () => UNKNOWN_OUTLINE,
 		terminal: () => undefined
 	};
@@ -73,6 +76,7 @@ function describeKnown(definition: PartDefinition, part: Part): PartDescription 
 		links: definition.links(params),
 		summary: definition.summary(params),
 		box: definition.box(params),
+		nameplate: definition.nameplate?.(params) ?? null,
 		outline: () => (outline ??= definition.outline(params)),
 		terminal: (id) => byId.get(id)
 	};

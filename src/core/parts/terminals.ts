@@ -37,10 +37,11 @@ interface StudOptions {
 	readonly fuseInStack?: string;
 	readonly mountingPlate?: boolean;
 	readonly acceptsBlock?: boolean;
+	readonly print?: Terminal['print'];
 }
 
 export function stud(id: string, label: string, at: Point, side: Side, options: StudOptions): Terminal {
-	const { thread, fuseInStack, mountingPlate, acceptsBlock } = options;
+	const { thread, fuseInStack, mountingPlate, acceptsBlock, print } = options;
 	return {
 		id,
 		label,
@@ -56,7 +57,8 @@ export function stud(id: string, label: string, at: Point, side: Side, options: 
 		ratedA: options.ratedA ?? null,
 		...(fuseInStack !== undefined && { fuseInStack }),
 		...(mountingPlate !== undefined && { mountingPlate }),
-		...(acceptsBlock !== undefined && { acceptsBlock })
+		...(acceptsBlock !== undefined && { acceptsBlock }),
+		...(print !== undefined && { print })
 	};
 }
 
@@ -64,6 +66,7 @@ interface ClampOptions {
 	readonly role?: Role;
 	readonly maxTerminals?: number;
 	readonly ratedA?: number | null;
+	readonly print?: Terminal['print'];
 }
 
 export const clamp = (id: string, label: string, at: Point, side: Side, options: ClampOptions = {}): Terminal => ({
@@ -79,5 +82,6 @@ export const clamp = (id: string, label: string, at: Point, side: Side, options:
 	coverSlotMm: null,
 	maxTerminals: options.maxTerminals ?? 1,
 	ratedA: options.ratedA ?? null,
-	acceptsBlock: false
+	acceptsBlock: false,
+	...(options.print !== undefined && { print: options.print })
 });

@@ -1,0 +1,129 @@
+/** Diagram → drawing. */
+import { itemKey, type Conductor, type ConductorId, type Diagram, type ItemKey, type PartId } from '#core/diagram';
+import { isEmptyBox, unionBoxes, EMPTY_BOX, type Point } from '#core/geometry';
+import { partBox, placedTerminal, poseOf } from '#core/layout';
+import { buildNetwork, type Network, type Pole } from '#core/network';
+import { createRouter, routeConductors, type Routes } from '#core/routing';
+import { insulationColour, type Use } from './colours.ts';
+import { drawConductor, tagWords } from './conductor.ts';
+import { drawPart } from './part.ts';
+import { routeRequests } from './route-requests.ts';
+import { placeTags, type Tag } from './tag.ts';
+import type { DrawnItem, Scene } from './types.ts';
+
+export interface ComposeOptions {
+	/** Routes of the conductors; worked out when left out. */
+	readonly routes?: Routes;
+	/** Pole of each conductor, for its colour; worked out when left out. */
+	readonly poles?: ReadonlyMap<ConductorId, Pole>;
+}
+
+/** All that an item was drawn from. Drawn anew only when one of them is another value. */
+type Inputs = readonly unknown[];
+
+const inputsOf = new WeakMap<DrawnItem, Inputs>();
+
+/** The drawing of a diagram. Items of `previous` are kept where nothing about them changed, or the whole scene. */
+export function composeScene(diagram: Diagram, options: ComposeOptions = {}, previous?: Scene): Scene {
+	const { requests, obstacles } = routeRequests(diagram);
+	const routes = options.routes ?? routeConductors(requests, obstacles);
+	const poles = options.poles ?? conductorPoles(diagram, buildNetwork(diagram));
+
+	const items: DrawnItem[] = [];
+	const keep = (key: ItemKey, inputs: Inputs, draw: () => DrawnItem) => {
+		const before = previous?.items.get(key);
+		const known = before && inputsOf.get(before);
+		if (before && known && sameInputs(known, inputs)) {
+			items.push(before);
+			return;
+		}
+		const item = draw();
+		inputsOf.set(item, inputs);
+		items.push(item);
+	};
+
+	for (const id of partsBackToFront(diagram)) {
+		const part = diagram.parts[id]!;
+		const pose = poseOf(diagram, id)!;
+		const isMounted = Object.hasOwn(diagram.mounts, id);
+		const inputs = [part.kind, part.label, part.params, pose.at.x, pose.at.y, pose.turn, isMounted];
+		keep(itemKey('part', id), inputs, () => drawPart(id, part, pose, isMounted));
+	}
+
+	const routed = Object.entries(diagram.conductors).flatMap(([id, conductor]): [ConductorId, Conductor, readonly Point[]][] => {
+		const route = routes.get(id);
+		return route ? [[id, conductor, route]] : [];
+	});
+	const bodies = Object.keys(diagram.parts).map((id) => partBox(diagram, id)!);
+	const tags = placeTags(
+		routed.map(([id, conductor, route]) => [id, tagWords(conductor), route]),
+		bodies
+	);
+	for (const [id, conductor, route] of routed) {
+		const from = placedTerminal(diagram, conductor.from)?.terminal;
+		const to = placedTerminal(diagram, conductor.to)?.terminal;
+		const isBond = from?.role === 'chassis' || to?.role === 'chassis';
+		const use: Use = isBond ? 'bond' : (poles.get(id) ?? 'floating');
+		const colour = insulationColour(conductor, use, diagram);
+		const tag: Tag | null = tags.get(id) ?? null;
+		const { gauge, label } = conductor;
+		const inputs = [gauge.system, gauge.size, label, use, colour, from?.thread, from?.kind, to?.thread, to?.kind];
+		const places = [tag?.box.minX, tag?.box.minY, ...route.flatMap(({ x, y }) => [x, y])];
+		keep(itemKey('conductor', id), [...inputs, ...places], () => drawConductor(id, conductor, route, { colour, use, tag, from, to }));
+	}
+	return sceneOf(items, previous);
+}
+
+/** Composes one diagram after another, keeping routes and items from one to the next. */
+export function sceneComposer(): (diagram: Diagram, poles?: ComposeOptions['poles']) => Scene {
+	const router = createRouter();
+	let previous: Scene | undefined;
+	return (diagram, poles) => {
+		const { requests, obstacles } = routeRequests(diagram);
+		previous = composeScene(diagram, { routes: router.update(requests, obstacles), poles }, previous);
+		return previous;
+	};
+}
+
+/** Parts that stand by themselves, then mounted blocks, each after the part it sits on. */
+function partsBackToFront({ parts, mounts }: Diagram): PartId[] {
+	const depth = (id: PartId): number => {
+		let steps = 0;
+		for (let host = mounts[id]?.part; host !== undefined && steps < 9; host = mounts[host]?.part) steps++;
+		return steps;
+	};
+	return Object.keys(parts)
+		.map((id) => ({ id, depth: depth(id) }))
+		.sort((a, b) => a.depth - b.depth)
+		.map(({ id }) => id);
+}
+
+/** Pole of each conductor: that of its ends, the told apart one where the other end hangs in the air. */
+export function conductorPoles({ conductors }: Diagram, { poles, nodeOfEnd }: Network): Map<ConductorId, Pole> {
+	const result = new Map<ConductorId, Pole>();
+	for (const id of Object.keys(conductors)) {
+		const nodes = nodeOfEnd.get(id);
+		if (nodes) result.set(id, bothPoles(poles[nodes.from] ?? 'floating', poles[nodes.to] ?? 'floating'));
+	}
+	return result;
+}
+
+function bothPoles(a: Pole, b: Pole): Pole {
+	if (a === b || b === 'floating') return a;
+	return a === 'floating' ? b : 'shorted';
+}
+
+const sameInputs = (a: Inputs, b: Inputs): boolean => a.length === b.length && a.every((value, index) => Object.is(value, b[index]));
+
+function sceneOf(items: readonly DrawnItem[], previous?: Scene): Scene {
+	const order = items.map(({ key }) => key);
+	if (
+		previous &&
+		order.length === previous.order.length &&
+		items.every((item, index) => item === previous.items.get(previous.order[index]!))
+	) {
+		return previous;
+	}
+	const bounds = items.reduce((box, item) => unionBoxes(box, item.box), EMPTY_BOX);
+	return { items: new Map(items.map((item) => [item.key, item])), order, bounds: isEmptyBox(bounds) ? null : bounds };
+}

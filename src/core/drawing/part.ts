@@ -1,0 +1,49 @@
+import { itemKey, studKey, type Part, type PartId } from '#core/diagram';
+import { rotateSide, unionBoxes, type Side } from '#core/geometry';
+import { boundsOf, placePrimitives, text } from '#core/graphics';
+import { place, placeBox, type Pose } from '#core/layout';
+import { describe } from '#core/parts';
+import { wordsBeside, wordsInside } from './nameplate.ts';
+import { drawTerminal, terminalRadiusMm } from './terminal.ts';
+import type { DrawnItem } from './types.ts';
+
+const PRINT_MM = 6;
+
+/**
+ * A part as drawn. The plate of a mounted block is left out: its place is its host's stud.
+ */
+export function drawPart(id: PartId, part: Part, pose: Pose, isMounted: boolean): DrawnItem {
+	const description = describe(part);
+	const body = placeBox(description.box, pose);
+	const terminals = description.terminals
+		.filter(({ mountingPlate }) => !(mountingPlate && isMounted))
+		.map((terminal) => ({ terminal, at: place(terminal.at, pose), side: rotateSide(terminal.side, pose.turn) }));
+	const primitives = [
+		...placePrimitives(description.outline(), pose.at, pose.turn),
+		...terminals.flatMap(({ terminal, at, side }) => drawTerminal(terminal, at, side))
+	];
+	const words = { label: part.label, summary: description.summary };
+	const taken = new Set<Side>(terminals.map(({ side }) => side));
+	const labels = [
+		...terminals.flatMap(({ terminal: { print } }) => {
+			if (!print) return [];
+			const { x, y } = place(print.at, pose);
+			return [text(x, y, print.text, PRINT_MM, { fill: 'muted', upright: true })];
+		}),
+		...(description.nameplate ? wordsInside(words, placeBox(description.nameplate, pose)) : wordsBeside(words, body, taken))
+	];
+	return {
+		key: itemKey('part', id),
+		box: [boundsOf(primitives), boundsOf(labels)].reduce(unionBoxes, body),
+		primitives,
+		labels,
+		body,
+		route: null,
+		widthMm: 0,
+		terminals: terminals.map(({ terminal, at }) => ({
+			key: itemKey('stud', studKey({ part: id, terminal: terminal.id })),
+			at,
+			radiusMm: terminalRadiusMm(terminal)
+		}))
+	};
+}

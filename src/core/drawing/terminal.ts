@@ -1,0 +1,73 @@
+/** Studs and clamps, seen from above at full size. */
+import { outward, type Point, type Side } from '#core/geometry';
+import { block, circle, line, polygon, type Paint, type Primitive } from '#core/graphics';
+import type { Role, Terminal } from '#core/parts';
+import { thread as threadOf } from '#core/tables';
+
+const ROLE_PAINT: Readonly<Record<Role, Paint>> = { positive: 'positive', negative: 'negative', chassis: 'chassis', either: 'case-edge' };
+
+const CLAMP_MM = 9;
+const BADGE_MM = 3.2;
+
+/** Radius of the seat around the nut, or of a clamp; millimetres. */
+export function terminalRadiusMm({ thread }: Pick<Terminal, 'thread'>): number {
+	if (thread === null) return CLAMP_MM / 2;
+	const { washerDiameterMm, nutAcrossFlatsMm } = threadOf(thread);
+	return Math.max(washerDiameterMm / 2, nutAcrossFlatsMm / Math.sqrt(3)) + 1.6;
+}
+
+/** Radius of the nut's corners; what lies within it is hidden by the nut. */
+export const nutRadiusMm = ({ thread }: Pick<Terminal, 'thread'>): number =>
+	thread === null ? 0 : threadOf(thread).nutAcrossFlatsMm / Math.sqrt(3);
+
+const hexagon = ({ x, y }: Point, acrossFlatsMm: number): Point[] =>
+	Array.from({ length: 6 }, (_, corner) => {
+		const angle = (corner * Math.PI) / 3;
+		const radius = acrossFlatsMm / Math.sqrt(3);
+		return { x: x + radius * Math.cos(angle), y: y + radius * Math.sin(angle) };
+	});
+
+/** Nut and thread end, at a point of the drawing. */
+export function nut({ x, y }: Point, terminal: Pick<Terminal, 'thread'>): Primitive[] {
+	if (terminal.thread === null) return [];
+	const { majorMm, nutAcrossFlatsMm } = threadOf(terminal.thread);
+	return [
+		polygon(hexagon({ x, y }, nutAcrossFlatsMm), { fill: 'metal', stroke: 'metal-dark', width: 0.4 }),
+		circle(x, y, majorMm / 2, { fill: 'case-raised', stroke: 'metal-dark', width: 0.5 }),
+		circle(x, y, majorMm * 0.34, { stroke: 'metal-dark', width: 0.3 })
+	];
+}
+
+/** Plus or minus in a disc, so that poles can be told apart without colour. */
+function badge({ x, y }: Point, role: Role): Primitive[] {
+	if (role !== 'positive' && role !== 'negative') return [];
+	const arm = BADGE_MM * 0.58;
+	const stroke = { stroke: 'case', width: 0.9 } as const;
+	return [
+		circle(x, y, BADGE_MM, { fill: ROLE_PAINT[role], stroke: 'case', width: 0.5 }),
+		line(x - arm, y, x + arm, y, stroke),
+		...(role === 'positive' ? [line(x, y - arm, x, y + arm, stroke)] : [])
+	];
+}
+
+/** A terminal at its place on the drawing; `side` is where conductors leave it. */
+export function drawTerminal(terminal: Terminal, at: Point, side: Side): Primitive[] {
+	const radius = terminalRadiusMm(terminal);
+	const paint = ROLE_PAINT[terminal.role];
+	const away = outward(side);
+	// Behind the stud and a little aside, clear of lug and cable.
+	const corner = { x: at.x - away.x * radius * 0.8 - away.y * radius * 0.8, y: at.y - away.y * radius * 0.8 - away.x * radius * 0.8 };
+	if (terminal.kind === 'clamp') {
+		return [
+			block(at.x, at.y, CLAMP_MM, CLAMP_MM, { fill: 'metal', stroke: paint, width: 0.8, r: 1 }),
+			circle(at.x, at.y, 2.6, { fill: 'case-raised', stroke: 'metal-dark', width: 0.4 }),
+			line(at.x - 1.6, at.y - 1.6, at.x + 1.6, at.y + 1.6, { stroke: 'metal-dark', width: 0.7 }),
+			...badge(corner, terminal.role)
+		];
+	}
+	return [
+		circle(at.x, at.y, radius, { fill: 'case-raised', stroke: paint, width: 1.2 }),
+		...nut(at, terminal),
+		...badge(corner, terminal.role)
+	];
+}
