@@ -88,6 +88,10 @@ export class Editor implements Pick<CanvasHost, 'run' | 'select' | 'setTool' | '
 	get message(): Message {
 		return this.#message;
 	}
+	/** As last opened or saved. */
+	get savedDiagram(): Diagram {
+		return this.#saved;
+	}
 	get dirty(): boolean {
 		return this.#saved !== this.diagram;
 	}

@@ -14,12 +14,13 @@ export const texts = {
 		group: 'File',
 		name: 'Name of the diagram',
 		untitled: 'Untitled diagram',
+		theFile: 'The file',
 		unsaved: 'Not saved since the last change',
 		new: 'New',
 		open: 'Open',
 		save: 'Save',
 		examples: 'Examples',
-		newHint: 'Start an empty diagram (the present one stays in undo)',
+		newHint: 'Start an empty diagram',
 		openHint: 'Open a diagram file from this device',
 		saveHint: 'Save the diagram as a file on this device',
 		examplesHint: 'Invented systems, with faults and mended',
@@ -325,7 +326,10 @@ export const texts = {
 		],
 		stepsTitle: 'In three steps',
 		shortcuts: 'Shortcuts',
-		notInFields: 'Not while typing in a field.'
+		notInFields: 'Not while typing in a field.',
+		turn: 'Turn the selected parts, Shift the other way',
+		nudge: (mm: number, far: number) => `Move the selected parts by ${mm} mm, with Shift by ${far} mm`,
+		escape: 'Put the tool away; then, select nothing'
 	},
 
 	examples: {

@@ -1,4 +1,5 @@
 /** What is open on the screen, and the way to the canvas. Nothing here is part of the diagram. */
+import { tick } from 'svelte';
 import { MediaQuery } from 'svelte/reactivity';
 import type { Canvas } from '#canvas';
 import type { ItemKey } from '#core/diagram';
@@ -7,6 +8,13 @@ import { Theme } from './theme.svelte.ts';
 
 export type PanelName = 'shelf' | 'outline' | 'inspector' | 'findings';
 export type DialogName = 'help' | 'cautions' | 'examples';
+
+export interface Question {
+	readonly title: string;
+	readonly text: string;
+	readonly yes: string;
+	readonly no: string;
+}
 
 /** Below this width panels are sheets that rise from the bottom edge. */
 const NARROW = '(max-width: 1023px)';
@@ -23,6 +31,7 @@ export class View {
 	dialog = $state<DialogName | null>(null);
 	menu = $state.raw<{ readonly at: Point; readonly key: ItemKey | null } | null>(null);
 	zoom = $state(1);
+	question = $state.raw<(Question & { answer(yes: boolean): void }) | null>(null);
 
 	get narrow(): boolean {
 		return this.#narrow.current;
@@ -36,6 +45,24 @@ export class View {
 	open(panel: PanelName): void {
 		if (panel === 'shelf' || panel === 'outline') this.left = panel;
 		this.sheet = panel;
+	}
+
+	/** Asks something in a dialog; false when it is closed without an answer. */
+	ask(question: Question): Promise<boolean> {
+		return new Promise((resolve) => {
+			this.question = {
+				...question,
+				answer: (yes) => {
+					this.question = null;
+					resolve(yes);
+				}
+			};
+		});
+	}
+
+	/** Shows the whole diagram once the canvas has been given it. */
+	fitSoon(): void {
+		void tick().then(() => this.canvas?.fit());
 	}
 
 	toggleSheet(panel: PanelName): void {

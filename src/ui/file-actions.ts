@@ -1,0 +1,73 @@
+/** New, Open, Save, Examples: the editor's diagram on one side, the device's files on the other. */
+import { emptyDiagram, type Problem } from '#core/diagram';
+import type { Editor } from '#editor';
+import { fetchDiagram, hasUnsavedChanges, openDiagram, readFile, saveDiagram, type OpenedDiagram, type Outcome } from '#files';
+import { fetchExamples, type ExampleEntry } from './examples.ts';
+import { texts } from './texts.ts';
+import type { View } from './view.svelte.ts';
+
+export interface FileActions {
+	/** Asks first when there are changes that were not saved, as do all that replace the diagram. */
+	newDiagram(): Promise<void>;
+	open(): Promise<void>;
+	/** A file dropped on the window. */
+	openFile(file: File): Promise<void>;
+	save(): Promise<void>;
+	examples(): Promise<readonly ExampleEntry[]>;
+	openExample(id: string): Promise<void>;
+}
+
+const sentences = (problems: readonly Problem[]): string => problems.map(({ what, why, remedy }) => `${what} ${why} ${remedy}`).join(' ');
+
+export function createFileActions(editor: Editor, view: View): FileActions {
+	/** Where "save" writes back to, if the browser gives such a thing. */
+	let handle: FileSystemFileHandle | null = null;
+
+	async function mayLeave(): Promise<boolean> {
+		if (!hasUnsavedChanges(editor.savedDiagram, editor.diagram)) return true;
+		return view.ask({ title: texts.file.discardTitle, text: texts.file.discard, yes: texts.file.discardYes, no: texts.file.discardNo });
+	}
+
+	function show(outcome: Outcome<OpenedDiagram>, name: string): void {
+		if (outcome.status === 'cancelled') return;
+		if (outcome.status === 'failed') return editor.refuse(texts.file.notOpened(name, sentences(outcome.problems)));
+		const { diagram, fileName, notes } = outcome.value;
+		handle = outcome.value.handle;
+		editor.load(diagram, fileName);
+		view.fitSoon();
+		editor.announce([texts.file.opened(diagram.titleBlock.title || fileName), ...notes].join(' '));
+	}
+
+	return {
+		async newDiagram() {
+			if (!(await mayLeave())) return;
+			handle = null;
+			editor.load(emptyDiagram(), '');
+			view.open('shelf');
+			view.fitSoon();
+			editor.announce(texts.file.started);
+		},
+		async open() {
+			if (await mayLeave()) show(await openDiagram(), texts.file.theFile);
+		},
+		async openFile(file) {
+			if (await mayLeave()) show(await readFile(file), file.name);
+		},
+		async save() {
+			const { diagram } = editor;
+			const outcome = await saveDiagram(diagram, handle);
+			if (outcome.status === 'failed') return editor.refuse(sentences(outcome.problems));
+			if (outcome.status === 'cancelled') return;
+			handle = outcome.value.handle;
+			editor.markSaved(diagram, outcome.value.fileName);
+			editor.announce(texts.file.saved(outcome.value.fileName));
+		},
+		examples: fetchExamples,
+		async openExample(id) {
+			if (!(await mayLeave())) return;
+			show(await fetchDiagram(`examples/${id}.json`), id);
+			// An example is nobody's file: the first save asks for a place.
+			handle = null;
+		}
+	};
+}

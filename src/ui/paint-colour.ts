@@ -1,0 +1,3 @@
+import { PALETTES, type Paint } from '#core/graphics';
+
+export const paintColour = (paint: Paint, theme: 'light' | 'dark'): string => PALETTES[theme][paint];

@@ -1,0 +1,2 @@
+/** Type under which a part's kind travels while it is dragged from the shelf. */
+export const SHELF_DRAG = 'application/x-wireworthy-part-kind';

@@ -1,0 +1,84 @@
+/** Keys of the window. Each does what a button does as well. */
+import { deleteSelection, duplicate, GRID_MM, nudge, SELECT, selectAll, turn } from '#editor';
+import type { Workbench } from './context.ts';
+import { texts } from './texts.ts';
+import { isTyping } from './typing.ts';
+
+/** As shown in the help. */
+export const SHORTCUTS: readonly { readonly keys: readonly string[]; readonly text: string }[] = [
+	{ keys: ['Ctrl Z'], text: texts.edit.undo },
+	{ keys: ['Ctrl Shift Z', 'Ctrl Y'], text: texts.edit.redo },
+	{ keys: ['Ctrl S'], text: texts.file.save },
+	{ keys: ['Ctrl O'], text: texts.file.open },
+	{ keys: ['Ctrl C', 'Ctrl X', 'Ctrl V'], text: `${texts.edit.copy}, ${texts.edit.cut}, ${texts.edit.paste}` },
+	{ keys: ['Ctrl D'], text: texts.edit.duplicate },
+	{ keys: ['Ctrl A'], text: texts.edit.selectAll },
+	{ keys: ['Delete', 'Backspace'], text: texts.edit.delete },
+	{ keys: ['R', 'Shift R'], text: texts.help.turn },
+	{ keys: ['←', '→', '↑', '↓'], text: texts.help.nudge(GRID_MM, 10 * GRID_MM) },
+	{ keys: ['V', 'C', 'H'], text: `${texts.tools.select}, ${texts.tools.connect}, ${texts.tools.pan}` },
+	{ keys: ['F'], text: texts.view.fit },
+	{ keys: ['+', '−'], text: `${texts.view.zoomIn}, ${texts.view.zoomOut}` },
+	{ keys: ['Esc'], text: texts.help.escape },
+	{ keys: ['?'], text: texts.help.title }
+];
+
+const ARROWS: Readonly<Record<string, { x: number; y: number }>> = {
+	ArrowLeft: { x: -1, y: 0 },
+	ArrowRight: { x: 1, y: 0 },
+	ArrowUp: { x: 0, y: -1 },
+	ArrowDown: { x: 0, y: 1 }
+};
+
+/** Roles whose arrow keys walk inside them. */
+const ARROW_WALKERS = '[role=tree], [role=tablist], [role=menu], summary, .body';
+
+export function shortcutHandler(workbench: Workbench): (event: KeyboardEvent) => void {
+	const { editor, view, files } = workbench;
+
+	const withCtrl: Readonly<Record<string, (event: KeyboardEvent) => void>> = {
+		z: (event) => (event.shiftKey ? editor.redo() : editor.undo()),
+		y: () => editor.redo(),
+		s: () => void files.save(),
+		o: () => void files.open(),
+		d: () => duplicate(editor),
+		a: () => selectAll(editor)
+	};
+
+	const plain: Readonly<Record<string, (event: KeyboardEvent) => void>> = {
+		delete: () => deleteSelection(editor),
+		backspace: () => deleteSelection(editor),
+		r: (event) => turn(editor, event.shiftKey ? -1 : 1),
+		v: () => editor.setTool(SELECT),
+		c: () => editor.setTool({ kind: 'connect', from: null }),
+		h: () => editor.setTool({ kind: 'pan' }),
+		f: () => view.canvas?.fit(),
+		'+': () => view.canvas?.zoomBy(1.25),
+		'-': () => view.canvas?.zoomBy(1 / 1.25),
+		'?': () => (view.dialog = 'help'),
+		escape
+	};
+
+	function escape(): void {
+		view.canvas?.cancelGesture();
+		if (editor.tool.kind !== 'select') editor.setTool(SELECT);
+		else editor.select([]);
+	}
+
+	return (event) => {
+		if (event.defaultPrevented || view.dialog || view.question || event.altKey) return;
+		const key = event.key.toLowerCase();
+		const ctrl = event.ctrlKey || event.metaKey;
+		// Saving and opening are meant even while a field has the focus.
+		if (isTyping(event.target) && !(ctrl && (key === 's' || key === 'o'))) return;
+		const arrow = ctrl ? undefined : ARROWS[event.key];
+		const run = ctrl ? withCtrl[key] : plain[key];
+		if (arrow) {
+			const walks = (event.target as Element | null)?.closest?.(ARROW_WALKERS);
+			if (walks || editor.selection.size === 0) return;
+			nudge(editor, arrow, event.shiftKey ? 10 * GRID_MM : GRID_MM);
+		} else if (run) run(event);
+		else return;
+		event.preventDefault();
+	};
+}
