@@ -39,7 +39,14 @@ function contactSheet(): { primitives: Primitive[]; box: Box } {
 	let rowHeight = 0;
 	let box: Box = { minX: 0, minY: 0, maxX: SHEET_WIDTH_MM, maxY: 0 };
 	for (const [kind, params, rotation] of shown) {
-		const part: Part = { kind, label: `${definitionOf(kind)!.letter}1`, at: { x: 0, y: 0 }, rotation, params: { ...newParams(kind), ...params }, note: '' };
+		const part: Part = {
+			kind,
+			label: `${definitionOf(kind)!.letter}1`,
+			at: { x: 0, y: 0 },
+			rotation,
+			params: { ...newParams(kind), ...params },
+			note: ''
+		};
 		const size = drawPart('P', part, { at: { x: 0, y: 0 }, turn: rotation }, false).box;
 		if (x + size.maxX - size.minX > SHEET_WIDTH_MM - MARGIN_MM) {
 			x = MARGIN_MM;
@@ -47,7 +54,11 @@ function contactSheet(): { primitives: Primitive[]; box: Box } {
 			rowHeight = 0;
 		}
 		const item: DrawnItem = drawPart('P', part, { at: { x: x - size.minX, y: y - size.minY }, turn: rotation }, false);
-		primitives.push(...item.primitives, ...item.labels, text(item.box.minX, item.box.maxY + 14, kind, 11, { align: 'start', fill: 'muted' }));
+		primitives.push(
+			...item.primitives,
+			...item.labels,
+			text(item.box.minX, item.box.maxY + 14, kind, 11, { align: 'start', fill: 'muted' })
+		);
 		x += size.maxX - size.minX + MARGIN_MM;
 		rowHeight = Math.max(rowHeight, size.maxY - size.minY);
 		box = unionBoxes(box, item.box);

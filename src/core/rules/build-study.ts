@@ -1,6 +1,6 @@
 /** Works out a study; what costs something is done on first use and kept. */
 import { terminalRef, type Conductor, type ConductorId, type Diagram, type OperatingCase, type PartId, type StudKey } from '#core/diagram';
-import { buildNetwork, lengthInUseM, type Network, type Pole } from '#core/network';
+import { buildNetwork, usedLengthM, type Network, type Pole } from '#core/network';
 import { describe } from '#core/parts';
 import { profile as findProfile } from '#core/profiles';
 import { protectionOf } from '#core/protection';
@@ -17,7 +17,9 @@ export function buildStudy(diagram: Diagram): Study {
 	const cases = once(() => solveCases(diagram, network()));
 	const atRest = once(() => solveCase(network(), 'at-rest', AT_REST));
 	const worst = once(() => worstByBranch(network(), cases()));
-	const partViews = once(() => new Map(Object.entries(diagram.parts).map(([id, part]) => [id, { id, label: part.label, ...describe(part) }])));
+	const partViews = once(
+		() => new Map(Object.entries(diagram.parts).map(([id, part]) => [id, { id, label: part.label, ...describe(part) }]))
+	);
 	const conductorViews = once(() => new Map(conductorEntries().map((view) => [view.id, view])));
 	const stacks = once(() => stacksOf(diagram));
 	const stackByKey = once(() => new Map(stacks().map((stack) => [stack.key, stack])));
@@ -38,8 +40,7 @@ export function buildStudy(diagram: Diagram): Study {
 			name: conductorName(conductor, studNameOf),
 			conductor,
 			branch,
-			lengthM: lengthInUseM(conductor),
-			lengthAssumed: conductor.lengthM === null,
+			...usedLengthM(conductor),
 			pole: poleBetween(network().poles[branch.a]!, network().poles[branch.b]!),
 			ampacity: profile.ampacity(conductor, diagram.system.nominalV, diagram.ambient),
 			continuous: worst().continuous[index]!,
@@ -50,10 +51,8 @@ export function buildStudy(diagram: Diagram): Study {
 	const studNameOf = (key: StudKey): string => {
 		const { part: id, terminal } = terminalRef(key);
 		const view = partViews().get(id);
-		return studName(
-			view?.label ?? id,
-			view?.terminals.find((t) => t.id === terminal)?.label ?? terminal
-		);
+		if (!view) return `${id} ${terminal}`;
+		return studName(view, view.terminals.find((t) => t.id === terminal)?.label ?? terminal);
 	};
 
 	return {
@@ -82,6 +81,7 @@ export function buildStudy(diagram: Diagram): Study {
 		},
 		part,
 		conductor: (id) => found(conductorViews().get(id), `conductor "${id}" in the network`),
+		conductorName: (id) => conductorName(found(diagram.conductors[id], `conductor "${id}"`), studNameOf),
 		studName: studNameOf,
 		protection,
 		stack: (key) => stackByKey().get(key),

@@ -2,13 +2,64 @@
  * Every rule, in the order of evaluation and of the list the user sees: topology before what depends on it.
  * A test compares this list with the folder and with the tests.
  */
+import { blockMisuse } from './block-misuse.ts';
+import { busOverloaded } from './bus-overloaded.ts';
+import { colourFault } from './colour-fault.ts';
+import { coverClearance } from './cover-clearance.ts';
+import { danglingConductor } from './dangling-conductor.ts';
+import { deadEndedLiveConductor } from './dead-ended-live-conductor.ts';
 import type { Rule } from './define.ts';
+import { duplicateLabel } from './duplicate-label.ts';
+import { lugUnderFuse } from './lug-under-fuse.ts';
+import { missingLabel } from './missing-label.ts';
+import { missingLength } from './missing-length.ts';
+import { noReturn } from './no-return.ts';
+import { notFed } from './not-fed.ts';
+import { reversedBattery } from './reversed-battery.ts';
+import { reversedPolarity } from './reversed-polarity.ts';
+import { shuntBypassed } from './shunt-bypassed.ts';
+import { stackOrder } from './stack-order.ts';
+import { studCrowded } from './stud-crowded.ts';
+import { studTooShort } from './stud-too-short.ts';
+import { unconnectedPart } from './unconnected-part.ts';
+import { unequalVoltageParallel } from './unequal-voltage-parallel.ts';
+import { unknownPartKind } from './unknown-part-kind.ts';
+import { unusableValue } from './unusable-value.ts';
+import { washerInCurrentPath } from './washer-in-current-path.ts';
+import { wireAcrossPoles } from './wire-across-poles.ts';
 
 export const RULES: readonly Rule[] = [
 	// Topology: what joins what.
+	wireAcrossPoles,
+	reversedBattery,
+	unequalVoltageParallel,
+	danglingConductor,
+	unknownPartKind,
+	reversedPolarity,
+	noReturn,
+	notFed,
+	shuntBypassed,
+	deadEndedLiveConductor,
+	unconnectedPart,
+
 	// Protection.
+
 	// Conductors.
+	busOverloaded,
+
 	// Studs.
-	// Batteries.
+	lugUnderFuse,
+	washerInCurrentPath,
+	studCrowded,
+	studTooShort,
+	blockMisuse,
+	stackOrder,
+	coverClearance,
+
 	// Documents.
+	colourFault,
+	duplicateLabel,
+	missingLabel,
+	unusableValue,
+	missingLength
 ];

@@ -106,5 +106,7 @@ function path(a: number, b: number, cameBy: ReadonlyMap<number, Step>): BatteryB
 	};
 	const [wayA, wayB] = [toRoot(a), toRoot(b)];
 	const [netsA, netsB] = [new Set(wayA.map(({ net }) => net)), new Set(wayB.map(({ net }) => net))];
-	return [...wayA.filter(({ net }) => !netsB.has(net)), ...wayB.filter(({ net }) => !netsA.has(net))].flatMap(({ battery }) => battery ?? []);
+	return [...wayA.filter(({ net }) => !netsB.has(net)), ...wayB.filter(({ net }) => !netsA.has(net))].flatMap(
+		({ battery }) => battery ?? []
+	);
 }

@@ -61,6 +61,8 @@ export interface Study {
 	readonly conductors: readonly ConductorView[];
 	part(id: PartId): PartView;
 	conductor(id: ConductorId): ConductorView;
+	/** Label, or "unlabelled conductor from B1 + to D1 L"; also of a conductor without a branch. */
+	conductorName(id: ConductorId): string;
 	/** "B1 +" for "B1.pos". */
 	studName(key: StudKey): string;
 	protection(id: ConductorId): ConductorProtection;

@@ -1,8 +1,14 @@
 /** Words rules share, so that one thing has one name in every finding. */
 import { studKey, type Conductor, type StudKey } from '#core/diagram';
+import type { PartView } from './study.ts';
 
-/** "B1 +"; a part without a label keeps its terminal's name. */
-export const studName = (partLabel: string, terminalLabel: string): string => `${partLabel.trim() || 'unlabelled part'} ${terminalLabel}`;
+/** "B1 +", "unlabelled battery +". */
+export const studName = (part: Pick<PartView, 'label' | 'definition'>, terminalLabel: string): string =>
+	`${partName(part)} ${terminalLabel}`;
+
+/** The label, or "unlabelled battery". */
+export const partName = ({ label, definition }: Pick<PartView, 'label' | 'definition'>): string =>
+	label.trim() || `unlabelled ${definition ? definition.name.toLowerCase() : 'part'}`;
 
 /** The label, or "unlabelled conductor from B1 + to D1 L". */
 export const conductorName = ({ label, from, to }: Conductor, nameOf: (key: StudKey) => string): string =>

@@ -43,5 +43,7 @@ function studText({ thread, label }: Terminal): string {
 
 function threadLeftText(threadLeftMm: number | null): string {
 	if (threadLeftMm === null) return '';
-	return threadLeftMm >= 0 ? `; thread left ${compactNumber(threadLeftMm, 2)} mm` : `; thread too short by ${compactNumber(-threadLeftMm, 2)} mm`;
+	return threadLeftMm >= 0
+		? `; thread left ${compactNumber(threadLeftMm, 2)} mm`
+		: `; thread too short by ${compactNumber(-threadLeftMm, 2)} mm`;
 }

@@ -46,7 +46,9 @@ describe('the order on a stud', () => {
 	});
 
 	test('has no fuse where none is fitted', () => {
-		const empty = circuit({ f: ['fuse-block', { fuseA: null }], d: ['positive-bus'] }, [['f.post', 'd.1']], { stacks: { 'f.post': ['fuse', 'W1'] } });
+		const empty = circuit({ f: ['fuse-block', { fuseA: null }], d: ['positive-bus'] }, [['f.post', 'd.1']], {
+			stacks: { 'f.post': ['fuse', 'W1'] }
+		});
 		expect(words(fullOrder(empty, 'f.post'))).toEqual(['W1 from']);
 	});
 

@@ -1,0 +1,120 @@
+import { studKey } from '#core/diagram';
+import { threadText } from '#core/studs';
+import { thread } from '#core/tables';
+import { ampsText, compactNumber } from '#core/units';
+import { defineRule } from './define.ts';
+import type { Study } from './study.ts';
+import { conductorSubject, partSubject, studSubject } from './subjects.ts';
+import { capital, partName } from './words.ts';
+
+/** Slack of a plate's hole around the stud, mm: common practice, no source. */
+const SLACK_MM = 1.2;
+
+export const blockMisuse = defineRule({
+	meta: {
+		id: 'block-misuse',
+		title: 'A fuse block sits on a stud that fits it, within the rating of its plate',
+		severity: 'error',
+		group: 'studs',
+		why: 'The plate of a twin block carries both circuits through one joint; a plate that does not fit its stud has no joint worth the name.',
+		source: { default: 'the rating given for the plate; common practice, no source' }
+	},
+
+	messages: {
+		fuses: ({ name, sumA, ratedA, one }: { name: string; sumA: number; ratedA: number; one: boolean }) => ({
+			message: `${capital(name)} holds ${one ? 'a fuse' : 'fuses'} of ${ampsText(sumA)}${one ? '' : ' together'} on a plate rated ${ampsText(ratedA)}.`,
+			remedy: one ? 'Fit a smaller fuse.' : 'Fit smaller fuses, or give each circuit a block of its own.'
+		}),
+		current: ({ name, currentA, ratedA }: { name: string; currentA: number; ratedA: number }) => ({
+			message: `The plate of ${name} is rated ${ampsText(ratedA)} and carries ${ampsText(currentA)}.`,
+			remedy: 'Give each circuit a block of its own, on another stud.'
+		}),
+		place: ({ name, stud }: { name: string; stud: string }) => ({
+			message: `${capital(name)} is mounted on ${stud}, which has no seat for a plate.`,
+			remedy: 'Mount it on a battery post, or on an end stud or plain stud of a bus.'
+		}),
+		hole: ({ name, hole, stud, size, slackMm }: { name: string; hole: string; stud: string; size: string; slackMm: number }) => ({
+			message:
+				slackMm < 0
+					? `The plate of ${name} is made for ${hole} and does not go over the ${size} stud ${stud}.`
+					: `The plate of ${name} is made for ${hole} and has ${compactNumber(slackMm, 2)} mm of slack on the ${size} stud ${stud}.`,
+			remedy: `Use a block whose plate fits ${size}. Never drill a plate out.`
+		}),
+		plateLug: ({ name, block }: { name: string; block: string }) => ({
+			message: `${capital(name)} ends on the plate of ${block}, which lands on a stud and takes no lug.`,
+			remedy: `End it on the stud that ${block} is mounted on.`
+		})
+	},
+
+	*check(study) {
+		for (const [block, host] of Object.entries(study.diagram.mounts)) {
+			if (!Object.hasOwn(study.diagram.parts, block)) continue;
+			const view = study.part(block);
+			const plate = view.terminals.find(({ mountingPlate }) => mountingPlate);
+			if (!plate) continue;
+			const name = partName(view);
+
+			if (plate.ratedA !== null) {
+				const fuses = view.links.filter((link) => link.kind === 'protective' && link.between.includes(plate.id));
+				const sumA = fuses.reduce((sum, link) => sum + (link.kind === 'protective' ? link.device.ratingA : 0), 0);
+				const carried = plateCurrent(study, block, plate.id);
+				const at = [partSubject(block)] as const;
+				if (carried.currentA > plate.ratedA) {
+					yield { message: 'current', data: { name, currentA: carried.currentA, ratedA: plate.ratedA }, at, caseId: carried.caseId };
+				} else if (sumA > plate.ratedA) {
+					yield { message: 'fuses', data: { name, sumA, ratedA: plate.ratedA, one: fuses.length === 1 }, at };
+				}
+			}
+			yield* fit(study, block, studKey(host), plate);
+		}
+		yield* lugsOnPlates(study);
+	}
+});
+
+function plateCurrent(study: Study, block: string, plate: string) {
+	const branches = study
+		.part(block)
+		.links.filter((link) => 'between' in link && link.between.includes(plate))
+		.flatMap(({ id }) => study.network.branchOfLink.get(`${block}.${id}`) ?? []);
+	let worst = { currentA: 0, caseId: null as string | null };
+	for (const { id, point, operatingCase } of study.cases) {
+		if (point.status !== 'solved' || operatingCase.duration !== 'continuous') continue;
+		const currentA = Math.abs(
+			branches.reduce((sum, index) => {
+				const { origin } = study.network.branches[index]!;
+				const link = study.part(block).links.find((l) => origin.kind === 'link' && l.id === origin.link)!;
+				return sum + ('between' in link && link.between[0] === plate ? 1 : -1) * point.branchA[index]!;
+			}, 0)
+		);
+		if (currentA > worst.currentA) worst = { currentA, caseId: id };
+	}
+	return worst;
+}
+
+function* fit(study: Study, block: string, key: string, plate: { thread: Parameters<typeof thread>[0] | null }) {
+	const host = study.stack(key)?.terminal;
+	if (!host) return;
+	const data = { name: partName(study.part(block)), stud: study.studName(key) };
+	const at = [partSubject(block), studSubject(key)] as const;
+	if (host.kind === 'clamp' || host.acceptsBlock === false) {
+		yield { message: 'place' as const, data, at };
+	} else if (plate.thread !== null && host.thread !== null) {
+		const slackMm = thread(plate.thread).holeMm - thread(host.thread).majorMm;
+		if (slackMm >= 0 && slackMm <= SLACK_MM) return;
+		yield { message: 'hole' as const, data: { ...data, hole: threadText(plate.thread), size: threadText(host.thread), slackMm }, at };
+	}
+}
+
+function* lugsOnPlates(study: Study) {
+	for (const { id, name, conductor } of study.conductors) {
+		for (const { part, terminal } of [conductor.from, conductor.to]) {
+			const view = study.part(part);
+			if (!view.terminals.find((t) => t.id === terminal)?.mountingPlate) continue;
+			yield {
+				message: 'plateLug' as const,
+				data: { name, block: partName(view) },
+				at: [conductorSubject(id), partSubject(part)] as const
+			};
+		}
+	}
+}

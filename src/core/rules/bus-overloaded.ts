@@ -1,0 +1,54 @@
+import { ampsText } from '#core/units';
+import { defineRule } from './define.ts';
+import { groupBy } from './group-by.ts';
+import { partSubject } from './subjects.ts';
+import { capital, partName } from './words.ts';
+
+export const busOverloaded = defineRule({
+	meta: {
+		id: 'bus-overloaded',
+		title: 'No part of a bus carries more than its rating',
+		severity: 'error',
+		group: 'conductors',
+		why: 'A bar over its rating heats everything bolted to it: fuses open early, covers soften, joints loosen.',
+		source: { default: 'the rating given for the part' }
+	},
+
+	messages: {
+		overloaded: ({ name, between, currentA, ratedA }: { name: string; between: string; currentA: number; ratedA: number }) => ({
+			message: `${capital(name)} is rated ${ampsText(ratedA)} and carries ${ampsText(currentA)}${between}.`,
+			remedy: 'Use a bus of a higher rating, or move the feed next to the largest circuits so that less passes along the bar.'
+		})
+	},
+
+	/** One report for each bus, about its hottest part. */
+	*check(study) {
+		const segments = study.network.branches.flatMap(({ index, kind, ratedA, origin, a, b }) =>
+			kind === 'segment' && ratedA !== null && origin.kind === 'link'
+				? [{ part: origin.part, link: origin.link, a, b, ratedA, ...study.branchCurrent(index) }]
+				: []
+		);
+		for (const [part, bars] of groupBy(segments, (bar) => bar.part)) {
+			const worst = bars.reduce((hot, bar) => (bar.currentA / bar.ratedA > hot.currentA / hot.ratedA ? bar : hot));
+			if (worst.currentA <= worst.ratedA) continue;
+			const view = study.part(part);
+			const link = view.links.find(({ id }) => id === worst.link)!;
+			const ends = 'between' in link ? link.between.map((end) => endName(end, view.terminals)) : [];
+			yield {
+				message: 'overloaded',
+				data: {
+					name: partName(view),
+					between: ends.length === 2 ? ` between ${ends[0]} and ${ends[1]}` : '',
+					currentA: worst.currentA,
+					ratedA: worst.ratedA
+				},
+				at: [partSubject(part)],
+				caseId: worst.caseId
+			};
+		}
+	}
+});
+
+/** "stud 2"; an internal node "@3" is the place on the bar above position 3. */
+const endName = (end: string, terminals: readonly { id: string; label: string }[]): string =>
+	terminals.find(({ id }) => id === end.replace('@', ''))?.label ?? 'its strip';

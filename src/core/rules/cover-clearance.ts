@@ -1,0 +1,61 @@
+import { cableDiameterMm, gaugeText } from '#core/conductors';
+import { compactNumber } from '#core/units';
+import { defineRule } from './define.ts';
+import { conductorSubject, studSubject, subjects } from './subjects.ts';
+import { capital } from './words.ts';
+
+/** Air between the nut and the closed cover: common practice, no source. */
+const AIR_MM = 2;
+
+export const coverClearance = defineRule({
+	meta: {
+		id: 'cover-clearance',
+		title: 'The cover closes over what is on the stud',
+		severity: 'warning',
+		group: 'studs',
+		why: 'A cover that does not close is left off, and a bare live stud waits for a tool to fall on it.',
+		source: { default: 'common practice, no source; cable diameters vary by maker' }
+	},
+
+	messages: {
+		cable: ({ name, gauge, stud, cableMm, slotMm }: { name: string; gauge: string; stud: string; cableMm: number; slotMm: number }) => ({
+			message: `${capital(name)} (${gauge}, about ${mm(cableMm)} thick) does not pass the ${mm(slotMm)} slot of the cover over ${stud}.`,
+			remedy: 'Land it on a stud without this cover, or use two thinner conductors on two studs.'
+		}),
+		height: ({ stud, heightMm, coverMm }: { stud: string; heightMm: number; coverMm: number }) => ({
+			message: `The stack on ${stud} stands ${mm(heightMm)} high with its nut; the cover leaves ${mm(coverMm)}.`,
+			remedy: 'Move a terminal to another stud.'
+		})
+	},
+
+	*check(study) {
+		for (const { key, terminal, layers, heightMm, hardwareAssumed } of study.stacks) {
+			const { coverSlotMm, coverHeightMm } = terminal;
+			const stud = study.studName(key);
+			if (coverSlotMm !== null) {
+				const lugs = new Set(layers.flatMap(({ item }) => (item.kind === 'lug' ? [item.conductor] : [])));
+				for (const id of lugs) {
+					const { gauge } = study.diagram.conductors[id]!;
+					const cableMm = cableDiameterMm(gauge);
+					if (cableMm <= coverSlotMm) continue;
+					yield {
+						message: 'cable',
+						data: { name: study.conductorName(id), gauge: gaugeText(gauge), stud, cableMm, slotMm: coverSlotMm },
+						at: subjects([studSubject(key), conductorSubject(id)])
+					};
+				}
+			}
+			const nut = layers.findLast(({ item }) => item.kind === 'nut');
+			const topMm = heightMm + (nut?.thicknessMm ?? 0);
+			if (coverHeightMm === null || topMm + AIR_MM <= coverHeightMm) continue;
+			yield {
+				message: 'height',
+				data: { stud, heightMm: topMm, coverMm: coverHeightMm },
+				at: [studSubject(key)],
+				assumptions: hardwareAssumed ? ['A flat washer, a lock washer and a nut close the stack.'] : []
+			};
+		}
+	}
+});
+
+const mm = (value: number): string => `${compactNumber(value)} mm`;

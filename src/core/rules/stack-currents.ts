@@ -1,0 +1,49 @@
+/** Currents that the things on a stud bring to it, as drawn and in every case. */
+import type { CaseId, StackItem } from '#core/diagram';
+import type { Stack } from '#core/studs';
+import type { Study, WorstCurrent } from './study.ts';
+
+export interface StackCurrents {
+	/** Lugs and block plates from the seat up: indices into the stack's layers. */
+	readonly layers: readonly number[];
+	/** Amps each brings to the stud, by continuous case; negative where it takes current away. */
+	readonly byCase: readonly { readonly caseId: CaseId; readonly injectedA: readonly number[] }[];
+	/** The largest single one. */
+	readonly largest: WorstCurrent;
+}
+
+export function stackCurrents(study: Study, stack: Stack): StackCurrents {
+	const layers = [...stack.layers.keys()].filter((index) => ['lug', 'block'].includes(stack.layers[index]!.item.kind));
+	const byCase = study.cases
+		.filter(({ point, operatingCase }) => point.status === 'solved' && operatingCase.duration === 'continuous')
+		.map(({ id, point }) => ({ caseId: id, injectedA: layers.map((index) => injectedA(study, stack.layers[index]!.item, point.branchA)) }));
+
+	let largest: WorstCurrent = { currentA: 0, caseId: null };
+	for (const { caseId, injectedA } of byCase) {
+		const currentA = Math.max(0, ...injectedA.map(Math.abs));
+		if (currentA > largest.currentA) largest = { currentA, caseId };
+	}
+	return { layers, byCase, largest };
+}
+
+function injectedA(study: Study, item: StackItem, branchA: Float64Array): number {
+	const { network } = study;
+	if (item.kind === 'lug') {
+		const index = network.branchOfConductor.get(item.conductor);
+		if (index === undefined) return 0;
+		// Branches run from the conductor's `from` to its `to`.
+		return item.end === 'to' ? branchA[index]! : -branchA[index]!;
+	}
+	if (item.kind !== 'block' || !Object.hasOwn(study.diagram.parts, item.block)) return 0;
+
+	const { terminals, links, id } = study.part(item.block);
+	const plates = new Set(terminals.filter(({ mountingPlate }) => mountingPlate).map((plate) => plate.id));
+	let drawnA = 0;
+	for (const link of links) {
+		const index = network.branchOfLink.get(`${id}.${link.id}`);
+		if (index === undefined || !('between' in link)) continue;
+		if (plates.has(link.between[0])) drawnA += branchA[index]!;
+		if (plates.has(link.between[1])) drawnA -= branchA[index]!;
+	}
+	return -drawnA;
+}

@@ -1,0 +1,55 @@
+import { ampsText } from '#core/units';
+import { defineRule } from './define.ts';
+import { stackCurrents } from './stack-currents.ts';
+import { studSubject } from './subjects.ts';
+import { capital } from './words.ts';
+
+/** FAA AC 43.13-1B, 11-174, and ABYC E-11: no more than four terminals on any one stud. */
+const GENERAL_LIMIT = 4;
+
+/** Amps above which a full stud deserves a second look: common practice, no source. */
+const MUCH_A = 100;
+
+export const studCrowded = defineRule({
+	meta: {
+		id: 'stud-crowded',
+		title: 'No more than four terminals sit on one stud, or fewer where its maker says so',
+		severity: 'error',
+		group: 'studs',
+		why: 'Every further terminal adds a joint in series, height and a way to work loose; one loose terminal loosens all of them.',
+		source: { default: 'FAA AC 43.13-1B, 11-174, and ABYC E-11: no more than four terminals on one stud' }
+	},
+
+	messages: {
+		stud: ({ name, count, limit }: { name: string; count: number; limit: number }) => ({
+			message: `${capital(name)} holds ${count} terminals; no more than ${limit} may be stacked on it.`,
+			remedy: 'Move terminals to a free stud, or join a second stud or bus by a link.'
+		}),
+		clamp: ({ name, count, limit }: { name: string; count: number; limit: number }) => ({
+			message: `${capital(name)} holds ${count} conductors; it is made for ${limit}.`,
+			remedy: 'Join the conductors on a bus and lead one of them to this terminal.'
+		}),
+		full: ({ name, count, currentA }: { name: string; count: number; currentA: number }) => ({
+			message: `${capital(name)} holds ${count} terminals, the most allowed, and carries ${ampsText(currentA)}.`,
+			remedy: 'Give the largest circuit a stud of its own.'
+		})
+	},
+
+	*check(study) {
+		for (const stack of study.stacks) {
+			const { key, terminal, terminalCount: count } = stack;
+			const limit = terminal.maxTerminals;
+			const name = study.studName(key);
+			const at = [studSubject(key)] as const;
+			if (count > limit) {
+				const source = limit === GENERAL_LIMIT ? undefined : 'the limit given for this terminal';
+				if (terminal.kind === 'clamp') yield { message: 'clamp', data: { name, count, limit }, at, severity: 'warning', source };
+				else yield { message: 'stud', data: { name, count, limit }, at, source };
+			} else if (terminal.kind === 'stud' && count >= GENERAL_LIMIT) {
+				const { currentA, caseId } = stackCurrents(study, stack).largest;
+				if (currentA <= MUCH_A) continue;
+				yield { message: 'full', data: { name, count, currentA }, at, severity: 'warning', source: 'common practice, no source', caseId };
+			}
+		}
+	}
+});

@@ -1,0 +1,56 @@
+import { thread } from '#core/tables';
+import { threadText } from '#core/studs';
+import { compactNumber } from '#core/units';
+import { defineRule } from './define.ts';
+import { studSubject } from './subjects.ts';
+
+/** Threads that must show beyond the nut, and the share of the nut below which the joint cannot be trusted. */
+const THREADS_BEYOND = 1.5;
+const LEAST_OF_NUT = 0.8;
+
+export const studTooShort = defineRule({
+	meta: {
+		id: 'stud-too-short',
+		title: 'The thread fills the nut and shows one and a half turns beyond it',
+		severity: 'error',
+		group: 'studs',
+		why: 'A nut that is not filled strips or works loose, and a loose joint on a battery stud burns.',
+		source: { default: 'common practice, no source; nut heights by ISO 4032 and ASME B18.2.2' }
+	},
+
+	messages: {
+		short: ({ name, usableMm, heightMm, neededMm, thread }: Measures) => ({
+			message: `${name} has ${mm(usableMm)} of ${thread} thread; the stack takes ${mm(heightMm)} and the nut needs ${mm(neededMm)}, which is ${mm(heightMm + neededMm - usableMm)} too much.`,
+			remedy: 'Move a terminal to another stud, or use a part with a longer stud.'
+		})
+	},
+
+	*check(study) {
+		for (const { key, terminal, heightMm, threadLeftMm, hardwareAssumed } of study.stacks) {
+			if (terminal.thread === null || terminal.usableLengthMm === null || threadLeftMm === null) continue;
+			const { nutHeightMm, pitchMm } = thread(terminal.thread);
+			const neededMm = nutHeightMm + THREADS_BEYOND * pitchMm;
+			const engagedMm = terminal.usableLengthMm - heightMm;
+			if (engagedMm >= neededMm - ROUNDING_MM) continue;
+			yield {
+				message: 'short',
+				data: { name: study.studName(key), usableMm: terminal.usableLengthMm, heightMm, neededMm, thread: threadText(terminal.thread) },
+				at: [studSubject(key)],
+				severity: engagedMm < LEAST_OF_NUT * nutHeightMm ? 'error' : 'warning',
+				assumptions: hardwareAssumed ? ['A flat washer, a lock washer and a nut close the stack.'] : []
+			};
+		}
+	}
+});
+
+const ROUNDING_MM = 1e-6;
+
+interface Measures {
+	name: string;
+	usableMm: number;
+	heightMm: number;
+	neededMm: number;
+	thread: string;
+}
+
+const mm = (value: number): string => `${compactNumber(value)} mm`;
