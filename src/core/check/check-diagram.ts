@@ -1,0 +1,30 @@
+import type { Diagram } from '#core/diagram';
+import { buildStudy, holdBack, runRules, type Study } from '#core/rules';
+import { assumptionsOf } from './assumptions.ts';
+import { conductorFigures } from './figures.ts';
+import { notChecked } from './not-checked.ts';
+import type { CheckResult } from './types.ts';
+
+/** Checks one state of a diagram. Pure; never throws on a diagram that passes its schema. */
+export function checkDiagram(diagram: Diagram): CheckResult {
+	const study = buildStudy(diagram);
+	const { findings, heldBack } = holdBack(study, runRules(study));
+	return {
+		findings,
+		conductors: Object.fromEntries(study.conductors.map((view) => [view.id, conductorFigures(study, view)])),
+		studV: studVolts(study),
+		stacks: Object.fromEntries(study.stacks.map(({ key, sentence }) => [key, sentence])),
+		notChecked: notChecked(study, heldBack),
+		assumptions: assumptionsOf(study, findings),
+		profileName: study.profile.name
+	};
+}
+
+function studVolts({ network, cases }: Study): CheckResult['studV'] {
+	const studs = [...network.nodeOf].filter(([key]) => !key.includes('@'));
+	return Object.fromEntries(
+		cases
+			.filter(({ point }) => point.status === 'solved')
+			.map(({ id, point }) => [id, Object.fromEntries(studs.map(([key, node]) => [key, point.nodeV[node]!]))])
+	);
+}

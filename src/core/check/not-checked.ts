@@ -1,0 +1,49 @@
+import { isProfileId } from '#core/profiles';
+import { listed, type Study } from '#core/rules';
+
+/** What no version of these rules looks at, whatever the diagram. */
+const NEVER: readonly string[] = [
+	'Mains (AC) side, earthing and residual-current protection.',
+	'Torque, crimp quality, lug hole against stud, bend radius and support of conductors.',
+	'Whether fuses can break the short-circuit current, and which of two fuses opens first.',
+	'Ambient conditions other than temperature: water, vibration, ignition protection.'
+];
+
+/** In words, what this check did not look at and why. Silence would be read as "checked and fine". */
+export function notChecked(study: Study, heldBack: number): string[] {
+	return [...heldBackText(heldBack), ...profileText(study), ...caseTexts(study), ...partTexts(study), ...coverText(study), ...NEVER];
+}
+
+const heldBackText = (count: number): string[] =>
+	count === 0 ? [] : [`Currents, protection and voltage drop: held back until the fatal finding is put right (${count} ${count === 1 ? 'finding' : 'findings'}).`];
+
+function profileText({ diagram, profile }: Study): string[] {
+	return isProfileId(diagram.profile)
+		? []
+		: [`The rules of profile "${diagram.profile}": this version does not know it and used "${profile.name}" in its place.`];
+}
+
+function caseTexts({ cases, diagram, network }: Study): string[] {
+	if (network.batteries.length + network.sources.length === 0) return ['Currents: the diagram has no battery or other source.'];
+	if (Object.keys(diagram.cases).length === 0) return ['Currents: the diagram has no operating case.'];
+	return cases
+		.filter(({ point }) => point.status !== 'solved')
+		.map(({ operatingCase, id }) => `Currents in case "${operatingCase.label.trim() || id}": it has no operating point.`);
+}
+
+function partTexts({ parts, network, diagram }: Study): string[] {
+	const unknown = parts.filter(({ definition }) => definition === null).map(({ label, id }) => label.trim() || id);
+	const loose = network.unresolved
+		.filter(({ kind }) => kind === 'conductor')
+		.map(({ id }) => diagram.conductors[id]!.label.trim() || id);
+	return [
+		...(unknown.length > 0 ? [`${listed(unknown)}: of a kind this version does not know.`] : []),
+		...(loose.length > 0 ? [`${listed(loose)}: an end is on no terminal.`] : [])
+	];
+}
+
+function coverText({ stacks }: Study): string[] {
+	const studs = stacks.filter(({ terminal }) => terminal.kind === 'stud');
+	const bare = studs.filter(({ terminal }) => terminal.coverHeightMm === null && terminal.coverSlotMm === null);
+	return bare.length === 0 ? [] : [`Cover clearance on ${bare.length} of ${studs.length} studs: no cover is given for them.`];
+}
