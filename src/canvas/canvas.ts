@@ -1,5 +1,4 @@
 /** Puts the pieces together: stage and painters below, pointer machine and tools above, the desk in between. */
-import { composeScene } from './draft-scene.ts';
 import { parseItemKey, type ItemKey } from '#core/diagram';
 import { boxCentre, inflateBox, pointAtFraction, type Box, type Point } from '#core/geometry';
 import { PALETTES } from '#core/graphics';
@@ -13,6 +12,7 @@ import { Painter } from './paint/painter.ts';
 import { paintItems } from './paint/still.ts';
 import { pick } from './pick.ts';
 import { IDLE, step, type Gesture, type PointerInput, type Press } from './pointer.ts';
+import { createScenes } from './scenes.ts';
 import { createStage } from './stage.ts';
 import { createConnectTool } from './tools/connect.ts';
 import { createPanTool } from './tools/pan.ts';
@@ -43,37 +43,36 @@ export function createCanvas(container: HTMLDivElement, host: CanvasHost): Canva
 	let size: Size = { width: container.clientWidth, height: container.clientHeight };
 	const palette = () => PALETTES[desk.shown?.theme ?? 'light'];
 
+	const desk: CanvasDesk = new CanvasDesk({
+		host,
+		scenes: createScenes(),
+		repaint: (...layers) => layers.forEach((layer) => stage.repaint(layer)),
+		setCursor: (cursor) => {
+			if (container.style.cursor !== cursor) container.style.cursor = cursor;
+		}
+	});
+
 	const stage = createStage(container, {
 		still(context, ratio) {
-			const { view, scene, previewed } = desk;
+			const { view, scene, dragged } = desk;
 			context.setTransform(ratio, 0, 0, ratio, 0, 0);
 			paintGrid(context, view, size, palette());
 			toMillimetres(context, view, ratio);
-			paintItems(context, painter, scene, desk.index.visible(visibleBox(view, size)), {
+			paintItems(context, painter, scene.items, desk.index.visible(visibleBox(view, size)), {
 				view,
 				palette: palette(),
-				hidden: previewed?.moved
+				hidden: dragged?.hidden
 			});
 		},
 		drag(context, ratio) {
-			const { view, previewed } = desk;
-			if (!previewed) return;
+			const { view, dragged } = desk;
+			if (!dragged) return;
 			toMillimetres(context, view, ratio);
-			const moved = previewed.scene.order.filter((key) => previewed.moved.has(key));
-			paintItems(context, painter, previewed.scene, moved, { view, palette: palette() });
+			paintItems(context, painter, dragged.items, dragged.items.keys(), { view, palette: palette() });
 		},
 		overlay(context, ratio) {
 			context.setTransform(ratio, 0, 0, ratio, 0, 0);
 			paintOverlay(desk, { context, painter, palette: palette(), size });
-		}
-	});
-
-	const desk: CanvasDesk = new CanvasDesk({
-		host,
-		compose: composeScene,
-		repaint: (...layers) => layers.forEach((layer) => stage.repaint(layer)),
-		setCursor: (cursor) => {
-			if (container.style.cursor !== cursor) container.style.cursor = cursor;
 		}
 	});
 

@@ -2,27 +2,29 @@
  * Everything the canvas knows, without a screen: model, scene, view, what is hovered, what a drag would do. Tools
  * write to it, the painters read it, and it asks for a repaint of the layers that changed.
  */
-import { change, type Command, type Diagram, type ItemKey } from '#core/diagram';
-import type { Scene } from '#core/drawing';
+import type { Command, ItemKey } from '#core/diagram';
+import type { DrawnItem, Scene } from '#core/drawing';
 import type { CanvasHost, CanvasModel } from './host.ts';
 import { placeMarks, type Mark } from './marks.ts';
 import { NOTHING, type Overlay } from './overlay.ts';
 import { SceneIndex } from './scene-index.ts';
+import type { Scenes } from './scenes.ts';
 import type { Cursor, Desk } from './tools/tool.ts';
 import type { View } from './viewport.ts';
 
 export type LayerName = 'still' | 'drag' | 'overlay';
 
-export interface Preview {
-	readonly scene: Scene;
-	/** Items that differ from the still scene: painted on the drag layer, left out of the still one. */
-	readonly moved: ReadonlySet<ItemKey>;
+/** What the drag layer shows in place of the still one. */
+export interface Dragged {
+	/** Back to front. */
+	readonly items: ReadonlyMap<ItemKey, DrawnItem>;
+	/** Items left out of the still layer meanwhile. */
+	readonly hidden: ReadonlySet<ItemKey>;
 }
 
 export interface DeskOptions {
 	readonly host: CanvasHost;
-	/** Diagram → scene; items that did not change keep their identity. */
-	readonly compose: (diagram: Diagram) => Scene;
+	readonly scenes: Scenes;
 	readonly repaint: (...layers: LayerName[]) => void;
 	readonly setCursor: (cursor: Cursor) => void;
 }
@@ -34,7 +36,7 @@ export class CanvasDesk implements Desk {
 	#model: CanvasModel | null = null;
 	#view: View = { x: 0, y: 0, zoom: 1 };
 	#overlay: Overlay = NOTHING;
-	#preview: Preview | null = null;
+	#drag: Dragged | null = null;
 	#marks: readonly Mark[] | null = null;
 
 	constructor(options: DeskOptions) {
@@ -74,8 +76,8 @@ export class CanvasDesk implements Desk {
 		return this.model.selection;
 	}
 
-	get previewed(): Preview | null {
-		return this.#preview;
+	get dragged(): Dragged | null {
+		return this.#drag;
 	}
 
 	get marks(): readonly Mark[] {
@@ -87,8 +89,8 @@ export class CanvasDesk implements Desk {
 		const before = this.#model;
 		this.#model = model;
 		if (before?.diagram !== model.diagram) {
-			this.index.update(this.#options.compose(model.diagram));
-			this.#preview = null;
+			this.index.update(this.#options.scenes.compose(model.diagram));
+			this.#drag = null;
 			this.#options.repaint('still', 'drag');
 		} else if (before.theme !== model.theme) this.#options.repaint('still', 'drag');
 		this.#marks = null;
@@ -105,20 +107,24 @@ export class CanvasDesk implements Desk {
 	preview(command: Command | null): string | null {
 		const refused = command?.refuse(this.model.diagram) ?? null;
 		if (command === null || refused !== null) {
-			if (this.#preview) {
-				this.#preview = null;
+			if (this.#drag) {
+				this.#drag = null;
 				this.#options.repaint('still', 'drag', 'overlay');
 			}
 			return refused;
 		}
-		const scene = this.#options.compose(change(this.model.diagram, command).diagram);
+		const preview = this.#options.scenes.preview(this.model.diagram, command, this.index);
 		// The set only grows during a drag: a still layer that keeps changing would be painted on every frame.
-		const moved = new Set(this.#preview?.moved);
-		const before = moved.size;
-		for (const [key, item] of scene.items) if (this.scene.items.get(key) !== item) moved.add(key);
-		for (const key of this.scene.items.keys()) if (!scene.items.has(key)) moved.add(key);
-		if (moved.size !== before) this.#options.repaint('still');
-		this.#preview = { scene, moved };
+		const before = this.#drag?.hidden ?? new Set<ItemKey>();
+		const grows = [...preview.moved].some((key) => !before.has(key));
+		if (grows) this.#options.repaint('still');
+		const hidden = grows ? new Set([...before, ...preview.moved]) : before;
+		const items = new Map<ItemKey, DrawnItem>();
+		for (const key of [...hidden].sort((a, b) => this.index.rank(a) - this.index.rank(b))) {
+			const item = (preview.moved.has(key) ? preview.scene : this.scene).items.get(key);
+			if (item) items.set(key, item);
+		}
+		this.#drag = { items, hidden };
 		this.#options.repaint('drag', 'overlay');
 		return null;
 	}

@@ -2,7 +2,7 @@
 import type { Diagram, PartId, TerminalRef } from '#core/diagram';
 import type { Point, Side } from '#core/geometry';
 import type { Primitive } from '#core/graphics';
-import { placedTerminal, poseOf } from '#core/layout';
+import { placedTerminal, poseOf, terminalPoint } from '#core/layout';
 import { definitionOf, describe, newParams } from '#core/parts';
 
 export interface StudFacts {
@@ -34,6 +34,9 @@ export function plateOf(diagram: Diagram, id: PartId): string | null {
 	const { definition, terminals } = describe(part);
 	return definition?.mounts ? (terminals.find((terminal) => terminal.mountingPlate)?.id ?? null) : null;
 }
+
+/** Where the plate of a block is; the drawing of a mounted block leaves it out. */
+export const platePoint = (diagram: Diagram, plate: TerminalRef): Point | null => terminalPoint(diagram, plate) ?? null;
 
 /** Where a part is drawn: a mounted block is where its host's stud is, not where its own record says. */
 export const partCentre = (diagram: Diagram, id: PartId): Point => poseOf(diagram, id)!.at;

@@ -4,7 +4,6 @@
  */
 import {
 	compose,
-	itemKey,
 	mountBlock,
 	moveParts,
 	parseItemKey,
@@ -18,7 +17,7 @@ import { distance, snapPoint, type Point } from '#core/geometry';
 import type { Press } from '../pointer.ts';
 import { studAt } from '../pick.ts';
 import type { StudPlace } from '../scene-index.ts';
-import { partCentre, plateOf, studFacts } from '../parts.ts';
+import { partCentre, plateOf, platePoint, studFacts } from '../parts.ts';
 import { GRID_MM, PICK_PX } from '../theme.ts';
 import type { Desk, Drag } from '../tools/tool.ts';
 import { toDrawing } from '../viewport.ts';
@@ -27,7 +26,7 @@ import { toDrawing } from '../viewport.ts';
 export function dragParts(desk: Desk, lead: PartId, ids: readonly PartId[], from: Press): Drag {
 	const start = toDrawing(desk.view, from.at);
 	const block = ids.length === 1 ? plateOf(desk.model.diagram, lead) : null;
-	const plate = block === null ? null : (desk.index.stud(itemKey('stud', `${lead}.${block}`))?.at ?? null);
+	const plate = block === null ? null : platePoint(desk.model.diagram, { part: lead, terminal: block });
 	let command: Command | null = null;
 
 	function move(press: Press): void {

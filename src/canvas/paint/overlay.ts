@@ -39,7 +39,7 @@ export function paintOverlay(desk: CanvasDesk, screen: OverlayScreen): void {
 	if (overlay.band) pen.band(overlay.band);
 	if (overlay.target) pen.target(overlay.target);
 	for (const handle of handlesOf(desk)) pen.handle(handle.at);
-	if (!desk.previewed)
+	if (!desk.dragged)
 		for (const mark of desk.marks)
 			paintMark(
 				screen.context,
@@ -65,7 +65,7 @@ class OverlayPen {
 
 	/** While something is dragged, its outline goes with it. */
 	#item(key: ItemKey): DrawnItem | undefined {
-		return (this.desk.previewed?.scene ?? this.desk.scene).items.get(key);
+		return this.desk.dragged?.items.get(key) ?? this.desk.scene.items.get(key);
 	}
 
 	#stud(key: ItemKey): { at: Point; radiusPx: number } | null {

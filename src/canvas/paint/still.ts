@@ -3,7 +3,7 @@
  * lines, gathered into few paths: what cannot be seen is not drawn.
  */
 import type { ItemKey } from '#core/diagram';
-import type { DrawnItem, Scene } from '#core/drawing';
+import type { DrawnItem } from '#core/drawing';
 import type { Paint, Palette } from '#core/graphics';
 import type { View } from '../viewport.ts';
 import type { Context, Painter } from './painter.ts';
@@ -25,7 +25,13 @@ export interface StillOptions {
 	readonly opacity?: number;
 }
 
-export function paintItems(context: SceneContext, painter: Painter, scene: Scene, keys: Iterable<ItemKey>, options: StillOptions): void {
+export function paintItems(
+	context: SceneContext,
+	painter: Painter,
+	items: ReadonlyMap<ItemKey, DrawnItem>,
+	keys: Iterable<ItemKey>,
+	options: StillOptions
+): void {
 	const { palette, hidden } = options;
 	const { zoom } = options.view;
 	const opacity = options.opacity ?? 1;
@@ -36,7 +42,7 @@ export function paintItems(context: SceneContext, painter: Painter, scene: Scene
 
 	for (const key of keys) {
 		if (hidden?.has(key)) continue;
-		const item = scene.items.get(key);
+		const item = items.get(key);
 		if (!item) continue;
 		if (item.body && Math.max(item.body.maxX - item.body.minX, item.body.maxY - item.body.minY) * zoom < BLOCK_PX) plain.block(item);
 		else if (item.route && item.widthMm * zoom < PLAIN_PX) plain.line(item);
