@@ -6,6 +6,9 @@ import type { Terminal } from './define.ts';
 /** Ratings cube fuses are made in: common practice, no source. */
 export const CUBE_RATINGS = [30, 40, 50, 60, 70, 75, 80, 90, 100, 125, 150, 175, 200, 225, 250, 300] as const;
 
+/** Seat to thread end of an insulated post, the fuse's own height included: common practice, no source. */
+const POST_USABLE_MM = 30;
+
 /** Parameters shared by both kinds. */
 export const blockFields = () => ({
 	plateHole: thread('Plate fits stud', 'M8'),
@@ -43,7 +46,7 @@ export const post = (
 	stud(id, label, { x, y }, 'south', {
 		thread: block.postThread,
 		role: 'positive',
-		usableLengthMm: block.postUsableMm,
+		usableLengthMm: block.postUsableMm ?? POST_USABLE_MM,
 		maxTerminals: 2,
 		ratedA,
 		fuseInStack: fuse,
