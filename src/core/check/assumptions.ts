@@ -9,7 +9,9 @@ export function assumptionsOf({ conductors, stacks }: Study, findings: readonly 
 	return [
 		...new Set([
 			...(lengths.length > 0 ? [`${metresText(ASSUMED_LENGTH_M)} of length for ${listed(lengths)}.`] : []),
-			...(closed > 0 ? [`A flat washer, a lock washer and a nut on ${closed} ${closed === 1 ? 'stud' : 'studs'} where none are drawn.`] : []),
+			...(closed > 0
+				? [`A flat washer, a lock washer and a nut on ${closed} ${closed === 1 ? 'stud' : 'studs'} where none are drawn.`]
+				: []),
 			...findings.flatMap(({ assumptions }) => assumptions)
 		])
 	];

@@ -2,9 +2,14 @@ import type { ConductorView, Study } from '#core/rules';
 import { ampsText } from '#core/units';
 import type { ConductorFigures } from './types.ts';
 
-export function conductorFigures(study: Study, { id, ampacity, continuous, surge, lengthM, lengthAssumed, branch, pole }: ConductorView): ConductorFigures {
+export function conductorFigures(
+	study: Study,
+	{ id, ampacity, continuous, surge, lengthM, lengthAssumed, branch, pole }: ConductorView
+): ConductorFigures {
 	const { currentA: letThroughA, from, to } = study.protection(id);
-	const devices = [...from.limitedBy, ...to.limitedBy].map(({ part, currentA }) => `${study.part(part).label.trim() || part} ${ampsText(currentA)}`);
+	const devices = [...from.limitedBy, ...to.limitedBy].map(
+		({ part, currentA }) => `${study.part(part).label.trim() || part} ${ampsText(currentA)}`
+	);
 	return {
 		ampacityA: ampacity.currentA,
 		ampacityTable: ampacity.table,

@@ -15,7 +15,11 @@ export function notChecked(study: Study, heldBack: number): string[] {
 }
 
 const heldBackText = (count: number): string[] =>
-	count === 0 ? [] : [`Currents, protection and voltage drop: held back until the fatal finding is put right (${count} ${count === 1 ? 'finding' : 'findings'}).`];
+	count === 0
+		? []
+		: [
+				`Currents, protection and voltage drop: held back until the fatal finding is put right (${count} ${count === 1 ? 'finding' : 'findings'}).`
+			];
 
 function profileText({ diagram, profile }: Study): string[] {
 	return isProfileId(diagram.profile)
@@ -33,9 +37,7 @@ function caseTexts({ cases, diagram, network }: Study): string[] {
 
 function partTexts({ parts, network, diagram }: Study): string[] {
 	const unknown = parts.filter(({ definition }) => definition === null).map(({ label, id }) => label.trim() || id);
-	const loose = network.unresolved
-		.filter(({ kind }) => kind === 'conductor')
-		.map(({ id }) => diagram.conductors[id]!.label.trim() || id);
+	const loose = network.unresolved.filter(({ kind }) => kind === 'conductor').map(({ id }) => diagram.conductors[id]!.label.trim() || id);
 	return [
 		...(unknown.length > 0 ? [`${listed(unknown)}: of a kind this version does not know.`] : []),
 		...(loose.length > 0 ? [`${listed(loose)}: an end is on no terminal.`] : [])

@@ -46,7 +46,8 @@ function islandFinder({ network, part, diagram }: Study): (subject: Subject) => 
 	};
 	return ({ kind, id }) => {
 		if (kind === 'stud') return ofStud(id);
-		if (kind === 'part') return Object.hasOwn(diagram.parts, id) ? part(id).terminals.flatMap((terminal) => ofStud(`${id}.${terminal.id}`)) : [];
+		if (kind === 'part')
+			return Object.hasOwn(diagram.parts, id) ? part(id).terminals.flatMap((terminal) => ofStud(`${id}.${terminal.id}`)) : [];
 		const ends = kind === 'conductor' ? network.nodeOfEnd.get(id) : undefined;
 		return ends ? [joined.find(ends.from), joined.find(ends.to)] : [];
 	};

@@ -1,0 +1,95 @@
+/** Walks over metal that no fuse or breaker interrupts, with every switch closed. */
+import { studKey, type ConductorEnd, type ConductorId, type StudKey } from '#core/diagram';
+import { unionFind, type Branch, type NodeIndex } from '#core/network';
+import type { ConductorView, Study } from './study.ts';
+import { groupBy } from './group-by.ts';
+
+/** Nodes joined by bars, switches and shunts: no length of conductor and no device lies between them. */
+export type MetalIndex = number;
+
+export interface DeviceFree {
+	metalOf(node: NodeIndex): MetalIndex;
+	metalOfEnd(view: ConductorView, end: ConductorEnd): MetalIndex;
+	/** Conductors that end on a metal. */
+	conductorsAt(metal: MetalIndex): readonly ConductorView[];
+	/** Branches of fuses and breakers that end on a metal. */
+	devicesAt(metal: MetalIndex): readonly Branch[];
+	/** Stud of a battery's terminal on a metal, a positive one if there is; null when there is none. */
+	batteryAt(metal: MetalIndex): StudKey | null;
+	hasLoad(metal: MetalIndex): boolean;
+	/** A charger, controller or converter output. */
+	hasSource(metal: MetalIndex): boolean;
+	/** A source that can deliver more than its rating into a fault. */
+	hasUnlimitedSource(metal: MetalIndex): boolean;
+}
+
+export function deviceFree({ network, conductors }: Study): DeviceFree {
+	const joined = unionFind(network.nodeCount);
+	for (const { a, b, kind, device } of network.branches) if (kind !== 'conductor' && !device) joined.union(a, b);
+
+	const at = <Item>(items: readonly Item[], nodesOf: (item: Item) => readonly NodeIndex[]) => {
+		const pairs = items.flatMap((item) => [...new Set(nodesOf(item).map(joined.find))].map((metal) => ({ metal, item })));
+		const groups = groupBy(pairs, ({ metal }) => metal);
+		return (metal: MetalIndex): readonly Item[] => (groups.get(metal) ?? []).map(({ item }) => item);
+	};
+
+	const loadsAt = at(network.loads, ({ positive, negative }) => [positive, negative]);
+	const sourcesAt = at(network.sources, ({ positive }) => [positive]);
+	const studOf = new Map(
+		[...network.nodeOf].filter(([key]) => !key.includes('@')).map(([key, node]) => [`${key.split('.')[0]} ${node}`, key])
+	);
+	const posts = network.batteries.flatMap(({ part, positive, negative }) => [positive, negative].map((node) => ({ part, node })));
+	const postsAt = at(posts, ({ node }) => [node]);
+	return {
+		metalOf: joined.find,
+		metalOfEnd: ({ id }, end) => joined.find(network.nodeOfEnd.get(id)![end]),
+		conductorsAt: at(conductors, ({ branch }) => [branch.a, branch.b]),
+		devicesAt: at(
+			network.branches.filter(({ device }) => device !== null),
+			({ a, b }) => [a, b]
+		),
+		batteryAt: (metal) => postsAt(metal).map(({ part, node }) => studOf.get(`${part} ${node}`) ?? null)[0] ?? null,
+		hasLoad: (metal) => loadsAt(metal).length > 0,
+		hasSource: (metal) => sourcesAt(metal).length > 0,
+		hasUnlimitedSource: (metal) => sourcesAt(metal).some(({ selfLimiting }) => selfLimiting === false)
+	};
+}
+
+export const otherEnd = (end: ConductorEnd): ConductorEnd => (end === 'from' ? 'to' : 'from');
+
+export interface Reached {
+	readonly metal: MetalIndex;
+	/** Conductor length walked, metres. */
+	readonly distanceM: number;
+	/** Conductors walked, the first one walked first. */
+	readonly way: readonly ConductorId[];
+}
+
+/**
+ * Metals within reach of `start` along conductors, nearest first. `passes` says whether the walk may go on along a
+ * conductor from a metal; it is asked with the conductor's near end.
+ */
+export function* walk(
+	metal: DeviceFree,
+	start: MetalIndex,
+	passes: (view: ConductorView, near: ConductorEnd) => boolean
+): Generator<Reached> {
+	const done = new Set<MetalIndex>();
+	const open: Reached[] = [{ metal: start, distanceM: 0, way: [] }];
+	while (open.length > 0) {
+		const nearest = open.reduce((best, reached, index) => (reached.distanceM < open[best]!.distanceM ? index : best), 0);
+		const [here] = open.splice(nearest, 1) as [Reached];
+		if (done.has(here.metal)) continue;
+		done.add(here.metal);
+		yield here;
+		for (const view of metal.conductorsAt(here.metal)) {
+			for (const near of ['from', 'to'] as const) {
+				if (metal.metalOfEnd(view, near) !== here.metal || !passes(view, near)) continue;
+				const next = metal.metalOfEnd(view, otherEnd(near));
+				if (!done.has(next)) open.push({ metal: next, distanceM: here.distanceM + view.lengthM, way: [...here.way, view.id] });
+			}
+		}
+	}
+}
+
+export const endKey = ({ conductor }: ConductorView, end: ConductorEnd): StudKey => studKey(conductor[end]);

@@ -1,0 +1,69 @@
+import { nextStandardRatingA } from '#core/tables';
+import { ampsText, percentText } from '#core/units';
+import { deviceName } from './conductor-words.ts';
+import { defineRule } from './define.ts';
+import { partSubject } from './subjects.ts';
+import { capital } from './words.ts';
+
+interface Data {
+	readonly name: string;
+	readonly kind: string;
+	readonly ratingA: number;
+	readonly currentA: number;
+	readonly sharePercent: number;
+	readonly caseName: string;
+	readonly neededA: number | null;
+}
+
+const remedy = ({ neededA }: Data): string =>
+	neededA === null
+		? 'Share the load between several circuits.'
+		: `Fit at least ${ampsText(neededA)} if the conductors allow it; otherwise thicker conductors with it.`;
+
+export const fuseBelowLoad = defineRule({
+	meta: {
+		id: 'fuse-below-load',
+		title: 'A fuse or breaker carries its continuous load with room to spare',
+		severity: 'warning',
+		group: 'protection',
+		why: 'A fuse run near its rating ages, heats its holder and opens in warm weather with nothing wrong; above its rating it opens sooner or later.',
+		source: { default: 'common practice, no source' }
+	},
+
+	messages: {
+		over: (data: Data) => ({
+			message: `${capital(data.name)} is a ${ampsText(data.ratingA)} ${data.kind} and carries ${ampsText(data.currentA)} continuously in "${data.caseName}": it will open.`,
+			remedy: remedy(data)
+		}),
+		close: (data: Data) => ({
+			message: `${capital(data.name)} is a ${ampsText(data.ratingA)} ${data.kind} and carries ${ampsText(data.currentA)} continuously in "${data.caseName}", more than ${percentText(data.sharePercent)} of its rating.`,
+			remedy: remedy(data)
+		})
+	},
+
+	*check(study) {
+		const share = study.profile.fuseLoadShare;
+		for (const { index, device, origin } of study.network.branches) {
+			if (!device || origin.kind !== 'link') continue;
+			const { currentA, caseId } = study.branchCurrent(index);
+			if (caseId === null || currentA <= share.value * device.ratingA) continue;
+			const isOver = currentA > device.ratingA;
+			yield {
+				message: isOver ? 'over' : 'close',
+				severity: isOver ? 'error' : 'warning',
+				data: {
+					name: deviceName(study, origin),
+					kind: device.kind,
+					ratingA: device.ratingA,
+					currentA,
+					sharePercent: 100 * share.value,
+					caseName: study.diagram.cases[caseId]!.label,
+					neededA: nextStandardRatingA(currentA / share.value)
+				},
+				at: [partSubject(origin.part)],
+				caseId,
+				source: share.source
+			};
+		}
+	}
+});

@@ -1,0 +1,181 @@
+/**
+ * How each positive conductor is protected, judged once for all rules about it, so that one fault is one finding:
+ * a conductor has at most one fault, and conductors further along with the same fault are counted with the first.
+ */
+import type { ConductorEnd, ConductorId, StudKey } from '#core/diagram';
+import type { Branch } from '#core/network';
+import { greatestDevice, type GreatestDevice } from '#core/profiles';
+import type { LetThrough } from '#core/protection';
+import type { Sourced } from '#core/tables';
+import { deviceFree, endKey, otherEnd, walk, type DeviceFree } from './device-free.ts';
+import type { ConductorView, Study } from './study.ts';
+
+/** Where the current that is too large for a conductor comes from, and how far it runs unprotected. */
+interface Run {
+	/** Stud where it begins: a battery's post, or where the conductor branches off. */
+	readonly origin: StudKey;
+	readonly fromBattery: boolean;
+	/** From the origin to the conductor's near end, metres. */
+	readonly upstreamM: number;
+	/** Conductors on that way, the origin's first. */
+	readonly way: readonly ConductorId[];
+	readonly allowed: Sourced<number>;
+}
+
+export interface OvercurrentFault {
+	/**
+	 * "oversized": the device is there but too large, or several add up. "too-far": the device is there but too far
+	 * along. "two-source": one end is protected and the other, fed as well, is not. "unprotected": none of these.
+	 */
+	readonly kind: 'oversized' | 'too-far' | 'two-source' | 'unprotected';
+	readonly view: ConductorView;
+	readonly limit: GreatestDevice;
+	/** End through which too much can come. */
+	readonly end: ConductorEnd;
+	readonly letThrough: LetThrough;
+	readonly opposite: LetThrough;
+	readonly run: Run;
+	/** The one device at the far side, and the unprotected length up to it. */
+	readonly device: { readonly branch: Branch; readonly lengthM: number } | null;
+	/** Conductors beyond this one that the same repair protects. */
+	readonly alike: readonly ConductorId[];
+}
+
+const judged = new WeakMap<Study, readonly OvercurrentFault[]>();
+
+/** Faults of positive conductors other than cranking supplies (33 CFR 183.455(e)), in the diagram's order. */
+export function overcurrentFaults(study: Study): readonly OvercurrentFault[] {
+	const known = judged.get(study);
+	if (known) return known;
+	const faults = withFollowers(findFaults(study));
+	judged.set(study, faults);
+	return faults;
+}
+
+const isOver = (currentA: number, limitA: number): boolean => currentA > limitA * (1 + 1e-9);
+
+type Fault = Omit<OvercurrentFault, 'alike'>;
+
+function findFaults(study: Study): Fault[] {
+	const metal = deviceFree(study);
+	const limits = new Map<ConductorId, GreatestDevice>();
+	const limitOf = ({ id, ampacity }: ConductorView): GreatestDevice => {
+		if (!limits.has(id)) limits.set(id, greatestDevice(study.profile, ampacity.currentA, study.diagram.system.nominalV));
+		return limits.get(id)!;
+	};
+	const isOverfed = (view: ConductorView, end: ConductorEnd): boolean =>
+		isOver(study.protection(view.id)[end].currentA, limitOf(view).currentA);
+
+	return study.conductors.flatMap((view) => {
+		if (view.pole !== 'positive' || view.conductor.use === 'cranking') return [];
+		const faulty = (['from', 'to'] as const).flatMap((end) => {
+			if (!isOverfed(view, end)) return [];
+			const run = runTo(study, metal, view, end, isOverfed);
+			const reaches = run.upstreamM + view.lengthM <= run.allowed.value + 1e-9 && !endsOpen(metal, view, otherEnd(end));
+			return reaches ? [] : [{ end, run }];
+		});
+		if (faulty.length === 0) return [];
+		const { from, to } = study.protection(view.id);
+		const worst = faulty.reduce((a, b) => (b.run.upstreamM < a.run.upstreamM ? b : a));
+		const [letThrough, opposite] = worst.end === 'from' ? [from, to] : [to, from];
+		const device = onlyDeviceBeyond(metal, view, otherEnd(worst.end));
+		const fault = { view, limit: limitOf(view), ...worst, letThrough, opposite, device };
+		if (faulty.length === 2)
+			return [{ ...fault, kind: from.currentA === Infinity || to.currentA === Infinity ? 'unprotected' : 'oversized' }];
+		return [{ ...fault, kind: kindOf(study, metal, fault) }];
+	});
+}
+
+function kindOf(study: Study, metal: DeviceFree, { view, limit, end, letThrough, opposite, device }: Omit<Fault, 'kind'>): Fault['kind'] {
+	const [own, ...more] = letThrough.limitedBy.map(({ part, link }) => study.network.branchOfLink.get(`${part}.${link}`));
+	const near = metal.metalOfEnd(view, end);
+	if (own !== undefined && more.length === 0 && metal.devicesAt(near).some(({ index }) => index === own)) return 'oversized';
+
+	const far = metal.metalOfEnd(view, otherEnd(end));
+	const deviceKey = device?.branch.origin.kind === 'link' ? `${device.branch.origin.part}.${device.branch.origin.link}` : null;
+	const isFedThroughDevice = opposite.limitedBy.some(({ part, link }) => `${part}.${link}` === deviceKey);
+	if (opposite.currentA > 0 && !isOver(opposite.currentA, limit.currentA) && (isFedThroughDevice || metal.hasSource(far)))
+		return 'two-source';
+
+	if (device) return 'too-far';
+	return letThrough.currentA === Infinity ? 'unprotected' : 'oversized';
+}
+
+/** A load draws through the conductor there, or nothing is joined to it at all: no device can follow. */
+const endsOpen = (metal: DeviceFree, view: ConductorView, end: ConductorEnd): boolean => {
+	const at = metal.metalOfEnd(view, end);
+	if (metal.hasLoad(at)) return true;
+	return metal.devicesAt(at).length === 0 && metal.batteryAt(at) === null && metal.conductorsAt(at).every(({ id }) => id === view.id);
+};
+
+function runTo(
+	study: Study,
+	metal: DeviceFree,
+	view: ConductorView,
+	end: ConductorEnd,
+	isOverfed: (view: ConductorView, end: ConductorEnd) => boolean
+): Run {
+	const unlimited = study.protection(view.id)[end].currentA === Infinity;
+	const start = metal.metalOfEnd(view, end);
+	const runs: Run[] = [];
+	// Unlimited current comes along any way without a device; otherwise only along conductors it is too large for as well.
+	const passes = (other: ConductorView, near: ConductorEnd) => other.id !== view.id && (unlimited || isOverfed(other, otherEnd(near)));
+	for (const { metal: at, distanceM, way } of walk(metal, start, passes)) {
+		const others = metal.conductorsAt(at).filter(({ id }) => id !== view.id && !way.includes(id));
+		const battery = unlimited ? metal.batteryAt(at) : null;
+		const branchesOff = unlimited
+			? metal.hasUnlimitedSource(at) || others.some(({ conductor }) => conductor.use === 'cranking')
+			: metal.devicesAt(at).length > 0 || others.some((other) => !isOverfed(other, otherEnd(endAt(metal, other, at))));
+		const fromOrigin = [...way].reverse();
+		const first = fromOrigin.length > 0 ? study.conductor(fromOrigin[0]!) : view;
+		const firstEnd = fromOrigin.length > 0 ? endAt(metal, first, at) : end;
+		const { batteryM, sheathedM, unsheathedM } = study.profile.overcurrent;
+		const isSheathed = [view, ...way.map(study.conductor)].every(({ conductor }) => conductor.sheathed);
+		const allowed = isSheathed ? sheathedM : unsheathedM;
+		const common = { upstreamM: distanceM, way: fromOrigin };
+		if (battery !== null) runs.push({ ...common, origin: battery, fromBattery: true, allowed: batteryM });
+		if (branchesOff) runs.push({ ...common, origin: endKey(first, firstEnd), fromBattery: false, allowed });
+	}
+	const isSheathed = view.conductor.sheathed;
+	const { sheathedM, unsheathedM } = study.profile.overcurrent;
+	const plain: Run = {
+		origin: endKey(view, end),
+		fromBattery: false,
+		upstreamM: 0,
+		way: [],
+		allowed: isSheathed ? sheathedM : unsheathedM
+	};
+	// Of several ways the one that keeps closest to what is allowed: it is the one to repair.
+	const share = (run: Run) => (run.upstreamM + view.lengthM) / run.allowed.value;
+	return runs.reduce<Run | null>((best, run) => (best && share(best) <= share(run) ? best : run), null) ?? plain;
+}
+
+const endAt = (metal: DeviceFree, view: ConductorView, at: number): ConductorEnd => (metal.metalOfEnd(view, 'from') === at ? 'from' : 'to');
+
+/** The device that every way beyond the conductor's far end leads to, if it is a single one; loads and dead ends do not count. */
+function onlyDeviceBeyond(metal: DeviceFree, view: ConductorView, end: ConductorEnd): Fault['device'] {
+	const origin = metal.metalOfEnd(view, otherEnd(end));
+	let found: Fault['device'] = null;
+	const passes = (other: ConductorView) => other.id !== view.id && other.conductor.use !== 'cranking';
+	for (const { metal: at, distanceM } of walk(metal, metal.metalOfEnd(view, end), passes)) {
+		if (at === origin || metal.hasLoad(at) || metal.batteryAt(at) !== null) return null;
+		for (const branch of metal.devicesAt(at)) {
+			if (found && found.branch !== branch) return null;
+			found ??= { branch, lengthM: view.lengthM + distanceM };
+		}
+	}
+	return found;
+}
+
+/** A fault further along the same way is the same fault if what repairs the first repairs it too. */
+function withFollowers(faults: readonly Fault[]): OvercurrentFault[] {
+	const byId = new Map(faults.map((fault) => [fault.view.id, fault]));
+	const leaderOf = ({ run, limit }: Fault): ConductorId | undefined =>
+		run.way.find((id) => byId.has(id) && byId.get(id)!.limit.currentA <= limit.currentA * (1 + 1e-9));
+	const followers = new Map<ConductorId, ConductorId[]>();
+	for (const fault of faults) {
+		const leader = leaderOf(fault);
+		if (leader !== undefined) followers.set(leader, [...(followers.get(leader) ?? []), fault.view.id]);
+	}
+	return faults.filter((fault) => leaderOf(fault) === undefined).map((fault) => ({ ...fault, alike: followers.get(fault.view.id) ?? [] }));
+}
