@@ -1,0 +1,106 @@
+/**
+ * The graphs in which let-through is a maximum flow. Fuses and breakers carry their rating, self-limited sources
+ * their greatest current, everything else any current; all switches are closed.
+ *
+ * Positive side: from the supplies to the end of a conductor. A battery that stands on another one of a series
+ * string does not supply by itself: it passes on, either way, what the one below it gives.
+ *
+ * Negative side: a fault in a load (or inside a source) returns through the conductor to the supply that drives it.
+ * The graph has two layers. The lower holds the way from the conductor's far end back to a supply's negative
+ * terminal; the upper the way from that supply's positive terminal, through fuses and shorted loads, to the
+ * conductor. One supply's current thus passes that supply's own fuse, which a plain "source to sink" would miss.
+ */
+import type { Network, NodeIndex } from '#core/network';
+import { flowGraph, type FlowArc, type FlowGraph } from './flow-graph.ts';
+
+/** What an arc of the graph is, for the answer. */
+export type ArcOrigin = { readonly kind: 'branch'; readonly index: number } | { readonly kind: 'source'; readonly index: number } | null;
+
+export interface FaultGraph {
+	readonly graph: FlowGraph;
+	/** By arc pair. */
+	readonly origins: readonly ArcOrigin[];
+	/** Arc pairs of each branch. */
+	readonly arcsOfBranch: readonly (readonly number[])[];
+}
+
+interface LabelledArc extends FlowArc {
+	readonly origin: ArcOrigin;
+}
+
+/** Node number by network node: itself, or its zone when the graph is contracted. */
+export type NodeMap = (node: NodeIndex) => number;
+
+/** The last node is the super-source. */
+export function positiveGraph(network: Network, nodeCount: number, map: NodeMap): FaultGraph {
+	const supply = nodeCount;
+	const arcs: LabelledArc[] = [...branchArcs(network, map), ...backFeedArcs(network, map)];
+	for (const { positive, negative } of network.batteries) {
+		if (standsOnAnother(network, negative)) {
+			arcs.push({ from: map(negative), to: map(positive), capacity: Infinity, reverse: Infinity, origin: null });
+		} else arcs.push({ from: supply, to: map(positive), capacity: Infinity, origin: null });
+	}
+	for (const { index, positive, maxA } of network.sources) {
+		arcs.push({ from: supply, to: map(positive), capacity: Math.max(0, maxA), origin: { kind: 'source', index } });
+	}
+	return faultGraph(network, nodeCount + 1, arcs);
+}
+
+/** Lower layer first; the upper layer's nodes are `nodeCount` higher. */
+export function negativeGraph(network: Network, nodeCount: number, map: NodeMap): FaultGraph {
+	const upper: NodeMap = (node) => map(node) + nodeCount;
+	const arcs = negativeArcs(network, map, upper);
+	for (const { positive, negative } of network.batteries) {
+		const from = standsOnAnother(network, negative) ? upper(negative) : map(negative);
+		arcs.push({ from, to: upper(positive), capacity: Infinity, origin: null });
+	}
+	return faultGraph(network, 2 * nodeCount, arcs);
+}
+
+/**
+ * As `negativeGraph`, but driven by the self-limited sources alone, whose current also returns through the batteries
+ * they charge. (Batteries that drive cannot be ways through at the same time: each would be a loop of its own.)
+ */
+export function chargingGraph(network: Network, nodeCount: number, map: NodeMap): FaultGraph {
+	const upper: NodeMap = (node) => map(node) + nodeCount;
+	const charged = network.batteries.map(({ positive, negative }): LabelledArc => ({
+		from: upper(positive),
+		to: upper(negative),
+		capacity: Infinity,
+		origin: null
+	}));
+	return faultGraph(network, 2 * nodeCount, [...negativeArcs(network, map, upper), ...charged]);
+}
+
+function negativeArcs(network: Network, lower: NodeMap, upper: NodeMap): LabelledArc[] {
+	const arcs: LabelledArc[] = [...branchArcs(network, lower), ...branchArcs(network, upper), ...backFeedArcs(network, upper)];
+	for (const { index, positive, negative, maxA } of network.sources) {
+		arcs.push({ from: lower(negative), to: upper(positive), capacity: Math.max(0, maxA), origin: { kind: 'source', index } });
+	}
+	for (const { positive, negative } of [...network.loads, ...network.sources]) {
+		arcs.push({ from: upper(positive), to: upper(negative), capacity: Infinity, origin: null });
+	}
+	return arcs;
+}
+
+const standsOnAnother = ({ poles }: Network, negative: NodeIndex): boolean => poles[negative] === 'positive';
+
+const branchArcs = ({ branches }: Network, map: NodeMap): LabelledArc[] =>
+	branches.map(({ index, a, b, device }) => {
+		const capacity = device ? Math.max(0, device.ratingA) : Infinity;
+		return { from: map(a), to: map(b), capacity, reverse: capacity, origin: { kind: 'branch', index } };
+	});
+
+/** A converter that does not block lets what is on its output side back to its input. */
+const backFeedArcs = ({ sources, loads }: Network, map: NodeMap): LabelledArc[] =>
+	sources.flatMap(({ blocksReverse, fedBy, positive }) =>
+		blocksReverse || fedBy === null ? [] : [{ from: map(positive), to: map(loads[fedBy]!.positive), capacity: Infinity, origin: null }]
+	);
+
+function faultGraph({ branches }: Network, nodeCount: number, arcs: readonly LabelledArc[]): FaultGraph {
+	const arcsOfBranch: number[][] = branches.map(() => []);
+	arcs.forEach(({ origin }, pair) => {
+		if (origin?.kind === 'branch') arcsOfBranch[origin.index]!.push(pair);
+	});
+	return { graph: flowGraph(nodeCount, arcs), origins: arcs.map(({ origin }) => origin), arcsOfBranch };
+}
