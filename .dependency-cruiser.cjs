@@ -47,7 +47,7 @@ const mayImport = {
 	canvas: ['core'],
 	files: ['core'],
 	ui: ['core', 'editor', 'canvas', 'files'],
-	routes: ['core', 'editor', 'canvas', 'files', 'ui'],
+	routes: ['core', 'editor', 'canvas', 'files', 'ui', 'app'],
 	cli: ['core']
 };
 
