@@ -2,8 +2,8 @@
 import { boxCentre, boxHeight, boxWidth, type Box, type Side } from '#core/geometry';
 import { text, textWidthMm, type Primitive } from '#core/graphics';
 
-const LABEL_MM = 13;
-const SUMMARY_MM = 9;
+const LABEL_MM = 20;
+const SUMMARY_MM = 12;
 const LEADING = 1.25;
 const GAP_MM = 6;
 
@@ -39,8 +39,8 @@ export function wordsBeside({ label, summary }: Words, body: Box, taken: Readonl
 	const side = PREFERRED.find((candidate) => !taken.has(candidate)) ?? 'north';
 	const { x, y } = boxCentre(body);
 	const lines = [
-		{ content: label, size: LABEL_MM * 0.85, bold: true, fill: 'ink' as const },
-		{ content: summary, size: SUMMARY_MM * 0.85, bold: false, fill: 'muted' as const }
+		{ content: label, size: LABEL_MM * 0.7, bold: true, fill: 'ink' as const },
+		{ content: summary, size: SUMMARY_MM * 0.8, bold: false, fill: 'muted' as const }
 	].filter(({ content }) => content !== '');
 	const height = lines.reduce((sum, { size }) => sum + size * LEADING, 0);
 	const top = side === 'north' ? body.minY - GAP_MM - height : side === 'south' ? body.maxY + GAP_MM : y - height / 2;

@@ -1,6 +1,6 @@
 /** Studs and clamps, seen from above at full size. */
 import { outward, type Point, type Side } from '#core/geometry';
-import { block, circle, line, polygon, type Paint, type Primitive } from '#core/graphics';
+import { block, circle, line, nutFromAbove, type Paint, type Primitive } from '#core/graphics';
 import type { Role, Terminal } from '#core/parts';
 import { thread as threadOf } from '#core/tables';
 
@@ -20,22 +20,11 @@ export function terminalRadiusMm({ thread }: Pick<Terminal, 'thread'>): number {
 export const nutRadiusMm = ({ thread }: Pick<Terminal, 'thread'>): number =>
 	thread === null ? 0 : threadOf(thread).nutAcrossFlatsMm / Math.sqrt(3);
 
-const hexagon = ({ x, y }: Point, acrossFlatsMm: number): Point[] =>
-	Array.from({ length: 6 }, (_, corner) => {
-		const angle = (corner * Math.PI) / 3;
-		const radius = acrossFlatsMm / Math.sqrt(3);
-		return { x: x + radius * Math.cos(angle), y: y + radius * Math.sin(angle) };
-	});
-
 /** Nut and thread end, at a point of the drawing. */
-export function nut({ x, y }: Point, terminal: Pick<Terminal, 'thread'>): Primitive[] {
-	if (terminal.thread === null) return [];
-	const { majorMm, nutAcrossFlatsMm } = threadOf(terminal.thread);
-	return [
-		polygon(hexagon({ x, y }, nutAcrossFlatsMm), { fill: 'metal', stroke: 'metal-dark', width: 0.4 }),
-		circle(x, y, majorMm / 2, { fill: 'case-raised', stroke: 'metal-dark', width: 0.5 }),
-		circle(x, y, majorMm * 0.34, { stroke: 'metal-dark', width: 0.3 })
-	];
+export function nut(at: Point, { thread }: Pick<Terminal, 'thread'>): Primitive[] {
+	if (thread === null) return [];
+	const { nutAcrossFlatsMm, majorMm } = threadOf(thread);
+	return nutFromAbove(at, nutAcrossFlatsMm, majorMm);
 }
 
 /** Plus or minus in a disc, so that poles can be told apart without colour. */
@@ -57,6 +46,8 @@ export function drawTerminal(terminal: Terminal, at: Point, side: Side): Primiti
 	const away = outward(side);
 	// Behind the stud and a little aside, clear of lug and cable.
 	const corner = { x: at.x - away.x * radius * 0.8 - away.y * radius * 0.8, y: at.y - away.y * radius * 0.8 - away.x * radius * 0.8 };
+	// A block's plate has a hole, drawn with its outline; the stud is its host's.
+	if (terminal.mountingPlate) return badge(corner, terminal.role);
 	if (terminal.kind === 'clamp') {
 		return [
 			block(at.x, at.y, CLAMP_MM, CLAMP_MM, { fill: 'metal', stroke: paint, width: 0.8, r: 1 }),
@@ -66,7 +57,7 @@ export function drawTerminal(terminal: Terminal, at: Point, side: Side): Primiti
 		];
 	}
 	return [
-		circle(at.x, at.y, radius, { fill: 'case-raised', stroke: paint, width: 1.2 }),
+		circle(at.x, at.y, radius, { stroke: paint, width: 1.2 }),
 		...nut(at, terminal),
 		...badge(corner, terminal.role)
 	];

@@ -1,6 +1,7 @@
 /** How things are drawn, without saying on what. */
 export type { Paint, Primitive, Style } from './primitives.ts';
 export { block, boxRect, circle, line, polygon, polyline, rect, text } from './shapes.ts';
+export { nutFromAbove } from './hardware.ts';
 export { placePrimitives } from './transform.ts';
 export { boundsOf } from './bounds.ts';
 export { BASELINE_SHIFT, textWidthMm } from './text.ts';

@@ -4,7 +4,8 @@ import { ampsText } from '#core/units';
 import { barSegments } from './copper.ts';
 import { definePart, type PartDefinition, type Role } from './define.ts';
 import { amount, choice, count, lengthMm, optionalAmount, thread } from './fields.ts';
-import { body, centredBox } from './sketch.ts';
+import { rect, type Primitive } from '#core/graphics';
+import { body, centredBox, fixingHole, metal } from './sketch.ts';
 import { stud } from './terminals.ts';
 
 const DEPTH_MM = 56;
@@ -59,7 +60,17 @@ export function busBar({ kind, name, help, role, exit }: BusBarKind): PartDefini
 				})
 			),
 		links: (bus) => barSegments(ids(bus.studs), bus.pitchMm, bus.sectionMm2, bus.ratedA),
-		outline: (bus) => [body(box(bus))],
+		outline(bus): Primitive[] {
+			const { minX, maxX, minY, maxY } = box(bus);
+			const width = maxX - minX;
+			const edge = bus.exit === 'south' ? minY : maxY - 5;
+			return [
+				body({ minX, maxX, minY, maxY }, 5),
+				rect(minX + 14, edge, width - 28, 5, { fill: role, opacity: 0.75 }),
+				...[minX + 7, maxX - 7].flatMap((x) => [fixingHole(x, minY + 8), fixingHole(x, maxY - 8)]),
+				metal(minX + 12, -11, width - 24, 22, 2)
+			];
+		},
 		box,
 		summary: (bus) => `${bus.studs} × ${bus.thread}, ${ampsText(bus.ratedA)}`
 	}) as unknown as PartDefinition;

@@ -67,12 +67,16 @@ export function converterTerminals(
 	widthMm: number,
 	y: number
 ): Terminal[] {
-	const options = { thread: converter.thread, maxTerminals: 2 };
 	const at = (share: number) => ({ x: share * widthMm, y });
+	const printed = (words: string, share: number) => ({
+		thread: converter.thread,
+		maxTerminals: 2,
+		print: { text: words, at: { x: share * widthMm, y: y - 23 } }
+	});
 	return [
-		stud('in-pos', 'input +', at(-0.375), 'south', { ...options, role: 'positive' }),
-		stud('in-neg', 'input −', at(-0.125), 'south', { ...options, role: 'negative' }),
-		stud('out-neg', 'output −', at(0.125), 'south', { ...options, role: 'negative', ratedA: converter.maxA }),
-		stud('out-pos', 'output +', at(0.375), 'south', { ...options, role: 'positive', ratedA: converter.maxA })
+		stud('in-pos', 'input +', at(-0.375), 'south', { ...printed('IN +', -0.375), role: 'positive' }),
+		stud('in-neg', 'input −', at(-0.125), 'south', { ...printed('IN −', -0.125), role: 'negative' }),
+		stud('out-neg', 'output −', at(0.125), 'south', { ...printed('OUT −', 0.125), role: 'negative', ratedA: converter.maxA }),
+		stud('out-pos', 'output +', at(0.375), 'south', { ...printed('OUT +', 0.375), role: 'positive', ratedA: converter.maxA })
 	];
 }

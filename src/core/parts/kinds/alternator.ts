@@ -2,7 +2,9 @@ import * as z from 'zod';
 import { ampsText } from '#core/units';
 import { definePart } from '../define.ts';
 import { amount, flag, thread } from '../fields.ts';
-import { body, centredBox } from '../sketch.ts';
+import { circle, line } from '#core/graphics';
+import { body, centredBox, fixingHole } from '../sketch.ts';
+import { machineSymbol } from '../symbols.ts';
 import { stud } from '../terminals.ts';
 
 const params = z.strictObject({
@@ -55,7 +57,19 @@ export const alternator = definePart({
 			selfLimiting: alternator.selfLimiting
 		}
 	],
-	outline: () => [body(BOX, 75)],
+	outline: () => [
+		body(BOX, 75),
+		...[-1, 1].map((side) => fixingHole(side * 66, 0, 4)),
+		circle(0, 0, 58, { stroke: 'case-edge', width: 0.4 }),
+		// Cooling slots around the rear bell, on the lower half where no stud is.
+		...Array.from({ length: 13 }, (_, slot) => {
+			const angle = (Math.PI * (slot + 1)) / 14;
+			const [x, y] = [Math.cos(angle), Math.sin(angle)];
+			return line(x * 60, y * 60, x * 70, y * 70, { stroke: 'case-edge', width: 1.6, cap: 'round', opacity: 0.5 });
+		}),
+		...machineSymbol(0, -16, 30, 'G')
+	],
+	nameplate: () => ({ minX: -44, minY: 4, maxX: 44, maxY: 42 }),
 	box: () => BOX,
 	summary: (alternator) => ampsText(alternator.maxA)
 });

@@ -2,7 +2,9 @@ import * as z from 'zod';
 import { compactNumber } from '#core/units';
 import { definePart } from '../define.ts';
 import { amount, choice, numberChoice, optionalAmount, thread } from '../fields.ts';
-import { body, centredBox } from '../sketch.ts';
+import { block, circle, rect, type Primitive } from '#core/graphics';
+import { body, centredBox, raised } from '../sketch.ts';
+import { batterySymbol } from '../symbols.ts';
 import { stud } from '../terminals.ts';
 
 /**
@@ -46,6 +48,32 @@ function size(battery: Params): { widthMm: number; depthMm: number } {
 	return { widthMm, depthMm: Math.round(Math.min(300, widthMm * 0.53)) };
 }
 
+/** Height of the row of cell caps; null where there is none. */
+function capsY(battery: Params): number | null {
+	const { depthMm } = size(battery);
+	return battery.chemistry === 'lead-acid' && depthMm > 110 ? -depthMm / 2 + 62 : null;
+}
+
+/** Cell caps on lead-acid, carrying straps on lithium. */
+function lid(battery: Params): Primitive[] {
+	const { widthMm, depthMm } = size(battery);
+	const y = capsY(battery);
+	if (y !== null) {
+		const cells = battery.nominalV / 2;
+		const pitch = (widthMm - 110) / cells;
+		return [
+			raised(-widthMm / 2 + 42, y - 12, widthMm - 84, 24, 4),
+			...Array.from({ length: cells }, (_, cell) =>
+				circle((cell - (cells - 1) / 2) * pitch, y, Math.min(8, pitch * 0.4), { fill: 'case', stroke: 'case-edge', width: 0.5 })
+			)
+		];
+	}
+	const straps = Math.min(70, depthMm * 0.4);
+	return [-1, 1].map((side) =>
+		block(side * (widthMm / 2 - 14), depthMm * 0.12, 8, straps, { fill: 'case-raised', stroke: 'case-edge', width: 0.4, r: 4 })
+	);
+}
+
 export const battery = definePart({
 	kind: 'battery',
 	name: 'Battery',
@@ -84,7 +112,21 @@ export const battery = definePart({
 	},
 	outline: (battery) => {
 		const { widthMm, depthMm } = size(battery);
-		return [body(centredBox(widthMm, depthMm))];
+		const postX = widthMm / 2 - 32;
+		const postY = -depthMm / 2 + 26;
+		return [
+			body(centredBox(widthMm, depthMm), 6),
+			// The lid, a little smaller than the case.
+			rect(-widthMm / 2 + 5, -depthMm / 2 + 5, widthMm - 10, depthMm - 10, { stroke: 'case-edge', width: 0.35, r: 4, opacity: 0.7 }),
+			...lid(battery),
+			...[-postX, postX].map((x) => block(x, postY, 34, 32, { fill: 'case-raised', stroke: 'case-edge', width: 0.4, r: 4 })),
+			...batterySymbol(0, postY, Math.min(26, widthMm * 0.1))
+		];
+	},
+	nameplate(battery) {
+		const { widthMm, depthMm } = size(battery);
+		const top = capsY(battery) === null ? -depthMm / 2 + 46 : capsY(battery)! + 12;
+		return { minX: -widthMm / 2 + 30, maxX: widthMm / 2 - 30, minY: top, maxY: depthMm / 2 - 12 };
 	},
 	box(battery) {
 		const { widthMm, depthMm } = size(battery);

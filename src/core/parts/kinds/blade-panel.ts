@@ -3,7 +3,8 @@ import { ampsText } from '#core/units';
 import { protectiveLink } from '../copper.ts';
 import { definePart, type Link } from '../define.ts';
 import { adapted, amount, count, flag, fuseFamily, names, optionalAmount, ratings, thread } from '../fields.ts';
-import { body, centredBox } from '../sketch.ts';
+import { rect } from '#core/graphics';
+import { bladeFuse, body, centredBox, fittedText, fixingHole, raised } from '../sketch.ts';
 import { clamp, stud } from '../terminals.ts';
 
 const params = z.strictObject({
@@ -24,14 +25,17 @@ type Params = z.output<typeof params>;
 /** Strips inside the panel, a few centimetres of thin bar. */
 const STRIP_OHM = 0.000_1;
 
-const ROW_MM = 17;
-const COLUMN_X_MM = 42;
-const STRIP_Y_MM = 16;
+const ROW_MM = 18;
+const COLUMN_X_MM = 68;
+const FUSE_X_MM = 47;
+const WIDTH_MM = 160;
+const HEAD_MM = 44;
+const STRIP_MM = 30;
 
 const rows = ({ ways }: Params): number => Math.ceil(ways / 2);
-const heightMm = (panel: Params): number => rows(panel) * ROW_MM + 46 + (panel.negativeStrip ? 34 : 0);
-const box = (panel: Params) => centredBox(108, heightMm(panel));
-const rowY = (panel: Params, row: number): number => -heightMm(panel) / 2 + 40 + row * ROW_MM;
+const heightMm = (panel: Params): number => rows(panel) * ROW_MM + HEAD_MM + (panel.negativeStrip ? STRIP_MM : 8);
+const box = (panel: Params) => centredBox(WIDTH_MM, heightMm(panel));
+const rowY = (panel: Params, row: number): number => -heightMm(panel) / 2 + HEAD_MM + (row + 0.5) * ROW_MM;
 
 /** Ways are numbered down the left column, then down the right. */
 function wayAt(panel: Params, index: number) {
@@ -42,8 +46,8 @@ function wayAt(panel: Params, index: number) {
 
 /** Returns stand in a row of clamps along the lower edge. */
 function returnAt(panel: Params, index: number) {
-	const step = Math.min(ROW_MM, 84 / panel.ways);
-	return { x: (index - (panel.ways - 1) / 2) * step + 6, y: heightMm(panel) / 2 - STRIP_Y_MM + 6 };
+	const step = Math.min(ROW_MM, (WIDTH_MM - 28) / panel.ways);
+	return { x: (index - (panel.ways - 1) / 2) * step, y: heightMm(panel) / 2 - 11 };
 }
 
 export const bladePanel = definePart({
@@ -65,8 +69,8 @@ export const bladePanel = definePart({
 		);
 		const feed = { thread: panel.thread, ratedA: panel.ratedA, maxTerminals: 2 };
 		return [
-			stud('feed', '+ feed', { x: panel.negativeStrip ? -20 : 0, y: top }, 'north', { ...feed, role: 'positive' }),
-			...(panel.negativeStrip ? [stud('neg', '− feed', { x: 20, y: top }, 'north', { ...feed, role: 'negative' })] : []),
+			stud('feed', '+ feed', { x: panel.negativeStrip ? 24 : 50, y: top }, 'north', { ...feed, role: 'positive' }),
+			...(panel.negativeStrip ? [stud('neg', '− feed', { x: 56, y: top }, 'north', { ...feed, role: 'negative' })] : []),
 			...ways,
 			...(panel.negativeStrip ? returns : [])
 		];
@@ -100,7 +104,31 @@ export const bladePanel = definePart({
 			...(panel.negativeStrip ? [strip('strip', ['neg', '@strip'], panel.ratedA), ...returns] : [])
 		];
 	},
-	outline: (panel) => [body(box(panel))],
+	outline(panel) {
+		const { minX, minY, maxX, maxY } = box(panel);
+		const nameOf = adapted(panel.names, panel.ways, '');
+		const fuseWidthMm = panel.family === 'blade-large' ? 26 : panel.family === 'blade-mini' ? 13 : 20;
+		return [
+			body({ minX, minY, maxX, maxY }, 5),
+			...[minX + 7, maxX - 7].flatMap((x) => [fixingHole(x, minY + 7), fixingHole(x, maxY - 7)]),
+			...[-1, 1].map((side) => raised(side * FUSE_X_MM - 15, rowY(panel, 0) - ROW_MM / 2, 30, rows(panel) * ROW_MM, 3)),
+			...adapted(panel.fuseA, panel.ways, null).flatMap((ratingA, index) => {
+				const { at, side } = wayAt(panel, index);
+				const inward = side === 'west' ? 1 : -1;
+				return [
+					...bladeFuse(-inward * FUSE_X_MM, at.y, fuseWidthMm, ratingA),
+					fittedText(-inward * 16, at.y, `${index + 1} ${nameOf[index]!}`.trim(), 6, 28, { fill: 'muted' })
+				];
+			}),
+			...(panel.negativeStrip
+				? [rect(minX + 12, maxY - 20, maxX - minX - 24, 16, { fill: 'case-raised', stroke: 'negative', width: 0.6, r: 2 })]
+				: [])
+		];
+	},
+	nameplate(panel) {
+		const { minX, minY, maxX } = box(panel);
+		return { minX: minX + 12, maxX: panel.negativeStrip ? 8 : maxX - 46, minY: minY + 6, maxY: minY + HEAD_MM - 8 };
+	},
 	box,
 	summary: (panel) => `${panel.ways} ways, ${ampsText(panel.ratedA)}`
 });

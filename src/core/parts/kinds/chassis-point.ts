@@ -1,7 +1,8 @@
 import * as z from 'zod';
 import { definePart } from '../define.ts';
 import { thread } from '../fields.ts';
-import { body, centredBox } from '../sketch.ts';
+import { body, centredBox, metal } from '../sketch.ts';
+import { chassisSymbol } from '../symbols.ts';
 import { stud } from '../terminals.ts';
 
 const params = z.strictObject({
@@ -21,7 +22,7 @@ export const chassisPoint = definePart({
 		stud('stud', 'chassis', { x: 0, y: -10 }, 'north', { thread: point.thread, role: 'chassis', acceptsBlock: false })
 	],
 	links: () => [],
-	outline: () => [body(BOX)],
+	outline: () => [body(BOX, 2), metal(-18, -24, 36, 28, 2), ...chassisSymbol(0, 18, 20)],
 	box: () => BOX,
 	summary: (point) => point.thread
 });

@@ -3,7 +3,9 @@ import { ampsText } from '#core/units';
 import { protectiveLink } from '../copper.ts';
 import { definePart } from '../define.ts';
 import { amount, choice, flag, optionalAmount, thread } from '../fields.ts';
-import { body, centredBox } from '../sketch.ts';
+import { block } from '#core/graphics';
+import { body, centredBox, fittedText, raised } from '../sketch.ts';
+import { breakerSymbol } from '../symbols.ts';
 import { stud } from '../terminals.ts';
 
 const params = z.strictObject({
@@ -15,7 +17,7 @@ const params = z.strictObject({
 	thread: thread('Stud thread', '1/4')
 });
 
-const BOX = centredBox(76, 44);
+const BOX = centredBox(88, 48);
 
 export const circuitBreaker = definePart({
 	kind: 'circuit-breaker',
@@ -25,8 +27,8 @@ export const circuitBreaker = definePart({
 	letter: 'F',
 	params,
 	terminals: (breaker) => [
-		stud('in', 'line', { x: -26, y: 0 }, 'west', { thread: breaker.thread, ratedA: breaker.ratingA, maxTerminals: 2 }),
-		stud('out', 'load', { x: 26, y: 0 }, 'east', { thread: breaker.thread, ratedA: breaker.ratingA, maxTerminals: 2 })
+		stud('in', 'line', { x: -31, y: 0 }, 'west', { thread: breaker.thread, ratedA: breaker.ratingA, maxTerminals: 2 }),
+		stud('out', 'load', { x: 31, y: 0 }, 'east', { thread: breaker.thread, ratedA: breaker.ratingA, maxTerminals: 2 })
 	],
 	links: (breaker) => [
 		protectiveLink('breaker', ['in', 'out'], {
@@ -37,7 +39,15 @@ export const circuitBreaker = definePart({
 			breakingA: breaker.breakingA
 		})
 	],
-	outline: () => [body(BOX)],
+	outline: (breaker) => [
+		body(BOX, 4),
+		raised(-19, -18, 38, 36, 3),
+		block(0, -7, 22, 13, { fill: 'case', stroke: 'case-edge', width: 0.5, r: 2 }),
+		// The lever: yellow on many, here only a bar, so that it needs no colour.
+		block(0, -7, 18, 4.5, { fill: 'case-edge', r: 2 }),
+		fittedText(0, 4.5, String(breaker.ratingA), 8, 32, { bold: true }),
+		...breakerSymbol(0, 13, 18)
+	],
 	box: () => BOX,
 	summary: (breaker) => ampsText(breaker.ratingA)
 });

@@ -2,7 +2,9 @@ import * as z from 'zod';
 import { ampsText } from '#core/units';
 import { definePart } from '../define.ts';
 import { amount, thread } from '../fields.ts';
-import { body, centredBox } from '../sketch.ts';
+import { circle } from '#core/graphics';
+import { body, centredBox, raised } from '../sketch.ts';
+import { relaySymbol } from '../symbols.ts';
 import { stud } from '../terminals.ts';
 
 /** A closed relay contact of the 150 A class: common practice, no source. */
@@ -13,7 +15,7 @@ const params = z.strictObject({
 	thread: thread('Stud thread', 'M8')
 });
 
-const BOX = centredBox(96, 72);
+const BOX = centredBox(104, 72);
 
 export const combinerRelay = definePart({
 	kind: 'combiner-relay',
@@ -23,11 +25,11 @@ export const combinerRelay = definePart({
 	letter: 'Q',
 	params,
 	terminals: (relay) => [
-		stud('a', 'bank a', { x: -34, y: 0 }, 'west', { thread: relay.thread, role: 'positive', ratedA: relay.ratedA, maxTerminals: 2 }),
-		stud('b', 'bank b', { x: 34, y: 0 }, 'east', { thread: relay.thread, role: 'positive', ratedA: relay.ratedA, maxTerminals: 2 })
+		stud('a', 'bank a', { x: -36, y: 0 }, 'west', { thread: relay.thread, role: 'positive', ratedA: relay.ratedA, maxTerminals: 2 }),
+		stud('b', 'bank b', { x: 36, y: 0 }, 'east', { thread: relay.thread, role: 'positive', ratedA: relay.ratedA, maxTerminals: 2 })
 	],
 	links: (relay) => [{ kind: 'switch', id: 'contact', between: ['a', 'b'], resistanceOhm: CONTACT_OHM, ratedA: relay.ratedA }],
-	outline: () => [body(BOX)],
+	outline: () => [body(BOX, 5), raised(-22, -30, 44, 60, 6), ...relaySymbol(0, -4, 30), circle(14, 24, 1.8, { fill: 'ok' })],
 	box: () => BOX,
 	summary: (relay) => ampsText(relay.ratedA)
 });

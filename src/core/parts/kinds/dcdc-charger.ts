@@ -2,7 +2,9 @@ import * as z from 'zod';
 import { ampsText } from '#core/units';
 import { converterFields, converterLinks, converterTerminals } from '../converters.ts';
 import { definePart } from '../define.ts';
-import { body, centredBox } from '../sketch.ts';
+import { electronicsCase, electronicsNameplate } from '../electronics.ts';
+import { centredBox } from '../sketch.ts';
+import { dcConverterSymbol } from '../symbols.ts';
 
 const params = z.strictObject(converterFields({ maxA: 30, setV: 14.4, efficiency: 0.9 }));
 
@@ -10,6 +12,8 @@ type Params = z.output<typeof params>;
 
 const size = ({ maxA }: Params) => ({ widthMm: Math.round(Math.min(260, 130 + maxA)), heightMm: 140 });
 const box = (charger: Params) => centredBox(size(charger).widthMm, size(charger).heightMm);
+
+const STRIP_MM = 34;
 
 export const dcdcCharger = definePart({
 	kind: 'dcdc-charger',
@@ -20,7 +24,8 @@ export const dcdcCharger = definePart({
 	params,
 	terminals: (charger) => converterTerminals(charger, size(charger).widthMm, size(charger).heightMm / 2 - 16),
 	links: (charger) => converterLinks(charger, false),
-	outline: (charger) => [body(box(charger))],
+	outline: (charger) => electronicsCase({ box: box(charger), stripMm: STRIP_MM, symbol: dcConverterSymbol }),
+	nameplate: (charger) => electronicsNameplate(box(charger), STRIP_MM),
 	box,
 	summary: (charger) => ampsText(charger.maxA)
 });

@@ -4,7 +4,8 @@ import { protectiveLink } from '../copper.ts';
 import { definePart } from '../define.ts';
 import { amount, fuseRating } from '../fields.ts';
 import { blockFields, plate, post } from '../fuse-blocks.ts';
-import { body } from '../sketch.ts';
+import { block, circle } from '#core/graphics';
+import { body, cubeFuse, fittedText } from '../sketch.ts';
 
 const params = z.strictObject({
 	fuseA: fuseRating('Fuse', 100),
@@ -13,7 +14,8 @@ const params = z.strictObject({
 });
 
 const PLATE_Y_MM = 0;
-const POST_Y_MM = 38;
+const POST_Y_MM = 40;
+const BOX = { minX: -17, minY: -15, maxX: 17, maxY: 62 };
 
 export const fuseBlock = definePart({
 	kind: 'fuse-block',
@@ -35,7 +37,13 @@ export const fuseBlock = definePart({
 						breakingA: block.fuseBreakingA
 					})
 				],
-	outline: () => [body({ minX: -16, minY: -14, maxX: 16, maxY: 54 })],
-	box: () => ({ minX: -16, minY: -14, maxX: 16, maxY: 54 }),
+	outline: (fuse) => [
+		body(BOX, 5),
+		block(0, 3, 24, 30, { fill: 'metal', stroke: 'metal-dark', width: 0.4, r: 4 }),
+		circle(0, PLATE_Y_MM, 4.2, { fill: 'paper', stroke: 'metal-dark', width: 0.4 }),
+		...cubeFuse(0, POST_Y_MM, fuse.fuseA),
+		fittedText(0, POST_Y_MM + 17, fuse.fuseA === null ? '' : String(fuse.fuseA), 6.5, 26, { bold: true })
+	],
+	box: () => BOX,
 	summary: (block) => (block.fuseA === null ? 'no fuse' : ampsText(block.fuseA))
 });

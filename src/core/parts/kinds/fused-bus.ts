@@ -3,7 +3,8 @@ import { ampsText } from '#core/units';
 import { barSegments, protectiveLink } from '../copper.ts';
 import { definePart, type Link } from '../define.ts';
 import { adapted, amount, count, fuseFamily, lengthMm, names, optionalAmount, ratings, thread } from '../fields.ts';
-import { body, centredBox } from '../sketch.ts';
+import { rect, type Primitive } from '#core/graphics';
+import { body, bolt, cartridgeFuse, fittedText, fixingHole, metal, stripFuse } from '../sketch.ts';
 import { stud } from '../terminals.ts';
 
 const params = z.strictObject({
@@ -46,7 +47,16 @@ const END_MM = 26;
 const positionX = ({ positions, pitchMm }: Params, index: number): number => (index - (positions - 1) / 2) * pitchMm;
 const endX = (bus: Params): number => -positionX(bus, 0) + END_GAP_MM;
 const fuseSpacingMm = ({ family }: Params): number => (family === 'strip-sf30' ? 30 : FUSE_LENGTH_MM);
-const box = (bus: Params) => centredBox(2 * (endX(bus) + END_MM), 104);
+const box = (bus: Params) => ({ minX: -endX(bus) - END_MM, maxX: endX(bus) + END_MM, minY: -66, maxY: 50 });
+
+function fuseBody(bus: Params, x: number, ratingA: number | null): Primitive[] {
+	const draw = bus.family === 'class-t' || bus.family === 'cylindrical' ? cartridgeFuse : stripFuse;
+	return draw(x, BAR_Y_MM, x, BAR_Y_MM + fuseSpacingMm(bus), ratingA);
+}
+
+/** The edge of the cover, where there is one. */
+const cover = (minX: number, minY: number, maxX: number, maxY: number): Primitive =>
+	rect(minX + 3, minY + 3, maxX - minX - 6, maxY - minY - 6, { stroke: 'case-edge', width: 0.4, dash: [4, 2.5], r: 4 });
 
 export const fusedBus = definePart({
 	kind: 'fused-bus',
@@ -60,7 +70,7 @@ export const fusedBus = definePart({
 		const end = { thread: bus.endThread, role: 'positive' as const, usableLengthMm: bus.endUsableMm, ratedA: bus.ratedA, ...cover };
 		const at = (x: number) => ({ x, y: BAR_Y_MM });
 		return [
-			stud('L', 'end stud L', at(-endX(bus)), 'west', end),
+			stud('L', 'end stud L', at(-endX(bus)), 'west', { ...end, print: { text: 'L', at: { x: -endX(bus), y: BAR_Y_MM + 20 } } }),
 			...adapted(bus.fuseA, bus.positions, null).map((ratingA, index) =>
 				stud(
 					String(index + 1),
@@ -71,7 +81,7 @@ export const fusedBus = definePart({
 					{ thread: bus.positionThread, role: 'positive', ratedA: ratingA, acceptsBlock: false, ...cover }
 				)
 			),
-			stud('R', 'end stud R', at(endX(bus)), 'east', end)
+			stud('R', 'end stud R', at(endX(bus)), 'east', { ...end, print: { text: 'R', at: { x: endX(bus), y: BAR_Y_MM + 20 } } })
 		];
 	},
 	links(bus) {
@@ -90,7 +100,26 @@ export const fusedBus = definePart({
 		);
 		return [...barSegments(['L', ...onBar, 'R'], bus.pitchMm, bus.sectionMm2, bus.ratedA), ...fuses];
 	},
-	outline: (bus) => [body(box(bus))],
+	outline(bus) {
+		const { minX, maxX, minY, maxY } = box(bus);
+		const nameOf = adapted(bus.names, bus.positions, '');
+		return [
+			body({ minX, maxX, minY, maxY }, 5),
+			rect(minX + 18, minY, maxX - minX - 36, 4, { fill: 'positive', opacity: 0.75 }),
+			...[minX + 8, maxX - 8].flatMap((x) => [fixingHole(x, minY + 8), fixingHole(x, maxY - 8)]),
+			...(bus.coverHeightMm === null ? [] : [cover(minX, minY, maxX, maxY)]),
+			metal(minX + 10, BAR_Y_MM - 11, maxX - minX - 20, 22, 2),
+			...adapted(bus.fuseA, bus.positions, null).flatMap((ratingA, index) => {
+				const x = positionX(bus, index);
+				return [
+					...fuseBody(bus, x, ratingA),
+					...bolt(x, BAR_Y_MM, bus.positionThread),
+					fittedText(x, minY + 12, String(index + 1), 7.5, bus.pitchMm, { bold: true }),
+					fittedText(x, minY + 21, nameOf[index]!, 6, bus.pitchMm - 2, { fill: 'muted' })
+				];
+			})
+		];
+	},
 	box,
 	summary: (bus) => `${bus.positions} positions, bar ${ampsText(bus.ratedA)}`
 });

@@ -4,7 +4,9 @@ import type { FuseFamilyId } from '#core/tables';
 import { protectiveLink } from '../copper.ts';
 import { definePart } from '../define.ts';
 import { choice, fuseFamily, fuseRating, optionalAmount, thread } from '../fields.ts';
-import { body, centredBox } from '../sketch.ts';
+import { rect, type Primitive } from '#core/graphics';
+import { bladeFuse, body, cartridgeFuse, centredBox, cubeFuse, fittedText, stripFuse } from '../sketch.ts';
+import { fuseSymbol } from '../symbols.ts';
 import { clamp, stud } from '../terminals.ts';
 
 const params = z.strictObject({
@@ -24,6 +26,21 @@ const hasStuds = ({ connection, family }: Params): boolean => (connection === 'a
 
 const size = (fuse: Params) => (hasStuds(fuse) ? { widthMm: 110, depthMm: 40, reachMm: 38 } : { widthMm: 64, depthMm: 24, reachMm: 28 });
 const box = (fuse: Params) => centredBox(size(fuse).widthMm, size(fuse).depthMm);
+
+/** The fuse itself, between the two terminals. */
+function element({ family, fuseA, ...rest }: Params, reachMm: number): Primitive[] {
+	if (!hasStuds({ family, fuseA, ...rest }))
+		return bladeFuse(0, 0, family === 'blade-large' ? 29 : family === 'blade-mini' ? 15 : 24, fuseA);
+	switch (family) {
+		case 'class-t':
+		case 'cylindrical':
+			return cartridgeFuse(-reachMm, -2, reachMm, -2, fuseA);
+		case 'cube':
+			return [...cubeFuse(0, -2, fuseA), fittedText(0, -2, fuseA === null ? '' : String(fuseA), 8, 22, { bold: true })];
+		default:
+			return stripFuse(-reachMm, -2, reachMm, -2, fuseA);
+	}
+}
 
 export const inlineFuse = definePart({
 	kind: 'inline-fuse',
@@ -55,7 +72,18 @@ export const inlineFuse = definePart({
 						breakingA: fuse.breakingA
 					})
 				],
-	outline: (fuse) => [body(box(fuse))],
+	outline(fuse) {
+		const { widthMm, depthMm, reachMm } = size(fuse);
+		return [
+			body(box(fuse), hasStuds(fuse) ? 5 : 8),
+			// Ribs that hold the cover.
+			...[-1, 1].map((side) =>
+				rect(side * (widthMm / 2 - 4) - 1, -depthMm / 2 + 4, 2, depthMm - 8, { fill: 'case-raised', stroke: 'case-edge', width: 0.3 })
+			),
+			...element(fuse, reachMm),
+			...(hasStuds(fuse) ? fuseSymbol(0, depthMm / 2 - 4.5, 16) : [])
+		];
+	},
 	box,
 	summary: (fuse) => (fuse.fuseA === null ? 'no fuse' : ampsText(fuse.fuseA))
 });

@@ -2,7 +2,9 @@ import * as z from 'zod';
 import { wattsText } from '#core/units';
 import { definePart } from '../define.ts';
 import { amount, optionalAmount, share, thread } from '../fields.ts';
-import { body, centredBox } from '../sketch.ts';
+import { electronicsCase, electronicsNameplate } from '../electronics.ts';
+import { centredBox } from '../sketch.ts';
+import { inverterSymbol } from '../symbols.ts';
 import { stud } from '../terminals.ts';
 
 const params = z.strictObject({
@@ -21,6 +23,8 @@ const size = ({ watts }: Params) => {
 	return { widthMm, heightMm: Math.round(Math.min(520, widthMm * 1.25)) };
 };
 const box = (inverter: Params) => centredBox(size(inverter).widthMm, size(inverter).heightMm);
+
+const STRIP_MM = 44;
 
 export const inverter = definePart({
 	kind: 'inverter',
@@ -55,7 +59,8 @@ export const inverter = definePart({
 			critical: false
 		}
 	],
-	outline: (inverter) => [body(box(inverter))],
+	outline: (inverter) => electronicsCase({ box: box(inverter), stripMm: STRIP_MM, symbol: inverterSymbol }),
+	nameplate: (inverter) => electronicsNameplate(box(inverter), STRIP_MM),
 	box,
 	summary: (inverter) => wattsText(inverter.watts)
 });

@@ -2,7 +2,8 @@ import * as z from 'zod';
 import { ampsText } from '#core/units';
 import { definePart } from '../define.ts';
 import { amount, choice, count, optionalAmount, thread } from '../fields.ts';
-import { body, centredBox } from '../sketch.ts';
+import { circle } from '#core/graphics';
+import { body, centredBox, fixingHole } from '../sketch.ts';
 import { stud } from '../terminals.ts';
 
 const params = z.strictObject({
@@ -32,7 +33,12 @@ export const linkPost = definePart({
 		})
 	],
 	links: () => [],
-	outline: () => [body(BOX, 6)],
+	outline: () => [
+		body(BOX, 8),
+		...[-1, 1].flatMap((x) => [-1, 1].map((y) => fixingHole(x * 20, y * 20))),
+		circle(0, 0, 19, { fill: 'case-raised', stroke: 'case-edge', width: 0.5 }),
+		circle(0, 0, 15.5, { fill: 'metal', stroke: 'metal-dark', width: 0.4 })
+	],
 	box: () => BOX,
 	summary: (post) => `${post.thread}, ${ampsText(post.ratedA)}`
 });

@@ -2,6 +2,7 @@ import * as z from 'zod';
 import { ampsText, ohmsText, wattsText } from '#core/units';
 import { definePart } from '../define.ts';
 import { amount, choice, flag, thread } from '../fields.ts';
+import { rect } from '#core/graphics';
 import { body, centredBox } from '../sketch.ts';
 import { clamp, stud } from '../terminals.ts';
 
@@ -18,8 +19,11 @@ const params = z.strictObject({
 
 type Params = z.output<typeof params>;
 
-const size = ({ connection }: Params) => (connection === 'studs' ? { widthMm: 110, heightMm: 84 } : { widthMm: 84, heightMm: 60 });
+const size = ({ connection }: Params) => (connection === 'studs' ? { widthMm: 120, heightMm: 92 } : { widthMm: 96, heightMm: 66 });
 const box = (load: Params) => centredBox(size(load).widthMm, size(load).heightMm);
+
+/** Height of the strip with the terminals. */
+const stripMm = ({ connection }: Params): number => (connection === 'studs' ? 34 : 17);
 
 const draw = ({ drawAs, draw }: Params) =>
 	drawAs === 'power'
@@ -60,7 +64,22 @@ export const load = definePart({
 			critical: load.critical
 		}
 	],
-	outline: (load) => [body(box(load), 5)],
+	outline(load) {
+		const { minX, minY, maxX, maxY } = box(load);
+		return [
+			body({ minX, minY, maxX, maxY }, 8),
+			rect(minX + 4, minY + stripMm(load), maxX - minX - 8, maxY - minY - stripMm(load) - 4, {
+				stroke: 'case-edge',
+				width: 0.35,
+				r: 5,
+				opacity: 0.7
+			})
+		];
+	},
+	nameplate(load) {
+		const { minX, minY, maxX, maxY } = box(load);
+		return { minX: minX + 7, minY: minY + stripMm(load) + 3, maxX: maxX - 7, maxY: maxY - 6 };
+	},
 	box,
 	summary: drawText
 });

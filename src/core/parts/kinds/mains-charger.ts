@@ -2,7 +2,9 @@ import * as z from 'zod';
 import { ampsText } from '#core/units';
 import { definePart } from '../define.ts';
 import { amount, flag, thread } from '../fields.ts';
-import { body, centredBox } from '../sketch.ts';
+import { electronicsCase, electronicsNameplate } from '../electronics.ts';
+import { centredBox } from '../sketch.ts';
+import { rectifierSymbol } from '../symbols.ts';
 import { stud } from '../terminals.ts';
 
 const params = z.strictObject({
@@ -17,6 +19,8 @@ type Params = z.output<typeof params>;
 
 const size = ({ maxA }: Params) => ({ widthMm: Math.round(Math.min(280, 140 + maxA)), heightMm: Math.round(Math.min(360, 190 + maxA)) });
 const box = (charger: Params) => centredBox(size(charger).widthMm, size(charger).heightMm);
+
+const STRIP_MM = 38;
 
 export const mainsCharger = definePart({
 	kind: 'mains-charger',
@@ -54,7 +58,8 @@ export const mainsCharger = definePart({
 			alwaysOn: false
 		}
 	],
-	outline: (charger) => [body(box(charger))],
+	outline: (charger) => electronicsCase({ box: box(charger), stripMm: STRIP_MM, symbol: rectifierSymbol }),
+	nameplate: (charger) => electronicsNameplate(box(charger), STRIP_MM),
 	box,
 	summary: (charger) => ampsText(charger.maxA)
 });

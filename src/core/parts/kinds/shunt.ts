@@ -2,7 +2,9 @@ import * as z from 'zod';
 import { compactNumber } from '#core/units';
 import { definePart } from '../define.ts';
 import { amount, thread } from '../fields.ts';
-import { body, centredBox } from '../sketch.ts';
+import { circle, line } from '#core/graphics';
+import { body, centredBox, fittedText, metal, raised } from '../sketch.ts';
+import { shuntSymbol } from '../symbols.ts';
 import { stud } from '../terminals.ts';
 
 const params = z.strictObject({
@@ -11,7 +13,7 @@ const params = z.strictObject({
 	thread: thread('Bolt thread', 'M10')
 });
 
-const BOX = centredBox(120, 46);
+const BOX = { minX: -62, minY: -25, maxX: 62, maxY: 33 };
 
 export const shunt = definePart({
 	kind: 'shunt',
@@ -21,17 +23,19 @@ export const shunt = definePart({
 	letter: 'B',
 	params,
 	terminals: (shunt) => [
-		stud('battery', 'battery side', { x: -44, y: 0 }, 'west', {
+		stud('battery', 'battery side', { x: -42, y: 0 }, 'west', {
 			thread: shunt.thread,
 			role: 'negative',
 			maxTerminals: 2,
-			ratedA: shunt.ratedA
+			ratedA: shunt.ratedA,
+			print: { text: 'battery', at: { x: -36, y: 26 } }
 		}),
-		stud('system', 'system side', { x: 44, y: 0 }, 'east', {
+		stud('system', 'system side', { x: 42, y: 0 }, 'east', {
 			thread: shunt.thread,
 			role: 'negative',
 			maxTerminals: 2,
-			ratedA: shunt.ratedA
+			ratedA: shunt.ratedA,
+			print: { text: 'system', at: { x: 37, y: 26 } }
 		})
 	],
 	links: (shunt) => [
@@ -43,7 +47,17 @@ export const shunt = definePart({
 			ratedA: shunt.ratedA
 		}
 	],
-	outline: () => [body(BOX)],
+	outline: (shunt) => [
+		body(BOX, 3),
+		metal(-58, -19, 36, 38),
+		metal(22, -19, 36, 38),
+		// Manganin strips, soldered into slots of the end blocks.
+		...[-13, -6.5, 0, 6.5, 13].map((y) => line(-24, y, 24, y, { stroke: 'metal-dark', width: 2.4 })),
+		...[-27, 27].map((x) => circle(x, 13, 3, { fill: 'case-raised', stroke: 'metal-dark', width: 0.4 })),
+		raised(-19, -9, 38, 18, 2),
+		fittedText(0, 0, `${compactNumber(shunt.ratedA)} A`, 8, 34, { bold: true }),
+		...shuntSymbol(0, 25, 20)
+	],
 	box: () => BOX,
 	summary: (shunt) => `${compactNumber(shunt.ratedA)} A / ${compactNumber(shunt.millivolt)} mV`
 });

@@ -2,7 +2,9 @@ import * as z from 'zod';
 import { ampsText, voltsText } from '#core/units';
 import { definePart } from '../define.ts';
 import { amount, flag } from '../fields.ts';
-import { body, centredBox } from '../sketch.ts';
+import { electronicsCase, electronicsNameplate } from '../electronics.ts';
+import { centredBox } from '../sketch.ts';
+import { dcConverterSymbol } from '../symbols.ts';
 import { clamp } from '../terminals.ts';
 
 const params = z.strictObject({
@@ -17,6 +19,8 @@ type Params = z.output<typeof params>;
 const size = ({ maxA }: Params) => ({ widthMm: Math.round(Math.min(260, 110 + maxA)), heightMm: Math.round(Math.min(260, 100 + maxA)) });
 const box = (controller: Params) => centredBox(size(controller).widthMm, size(controller).heightMm);
 
+const STRIP_MM = 24;
+
 export const solarController = definePart({
 	kind: 'solar-controller',
 	name: 'Solar charge controller',
@@ -26,11 +30,12 @@ export const solarController = definePart({
 	params,
 	terminals(controller) {
 		const { widthMm, heightMm } = size(controller);
-		const at = (share: number) => ({ x: share * widthMm, y: heightMm / 2 - 9 });
+		const at = (share: number) => ({ x: share * widthMm, y: heightMm / 2 - 12 });
+		const print = (words: string, share: number) => ({ text: words, at: { x: share * widthMm, y: heightMm / 2 - 29 } });
 		return [
-			clamp('pv-pos', 'array +', at(-0.36), 'south', { role: 'positive' }),
+			clamp('pv-pos', 'array +', at(-0.36), 'south', { role: 'positive', print: print('PV', -0.27) }),
 			clamp('pv-neg', 'array −', at(-0.18), 'south', { role: 'negative' }),
-			clamp('neg', 'battery −', at(0.18), 'south', { role: 'negative', ratedA: controller.maxA }),
+			clamp('neg', 'battery −', at(0.18), 'south', { role: 'negative', print: print('BATTERY', 0.27), ratedA: controller.maxA }),
 			clamp('pos', 'battery +', at(0.36), 'south', { role: 'positive', ratedA: controller.maxA })
 		];
 	},
@@ -48,7 +53,8 @@ export const solarController = definePart({
 			alwaysOn: false
 		}
 	],
-	outline: (controller) => [body(box(controller))],
+	outline: (controller) => electronicsCase({ box: box(controller), stripMm: STRIP_MM, symbol: dcConverterSymbol }),
+	nameplate: (controller) => electronicsNameplate(box(controller), STRIP_MM),
 	box,
 	summary: (controller) => `${voltsText(controller.maxPvV)} / ${ampsText(controller.maxA)}`
 });

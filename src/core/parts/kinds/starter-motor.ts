@@ -2,7 +2,9 @@ import * as z from 'zod';
 import { ampsText } from '#core/units';
 import { definePart } from '../define.ts';
 import { amount, thread } from '../fields.ts';
-import { body } from '../sketch.ts';
+import { line, rect } from '#core/graphics';
+import { body, metal, raised } from '../sketch.ts';
+import { machineSymbol } from '../symbols.ts';
 import { stud } from '../terminals.ts';
 
 const params = z.strictObject({
@@ -21,7 +23,7 @@ export const starterMotor = definePart({
 	params,
 	terminals: (motor) => [
 		stud('pos', 'B+', { x: -60, y: -30 }, 'north', { thread: motor.thread, role: 'positive', acceptsBlock: false }),
-		stud('neg', 'B−', { x: 60, y: -30 }, 'north', { thread: motor.thread, role: 'negative', acceptsBlock: false })
+		stud('neg', 'B−', { x: 40, y: -30 }, 'north', { thread: motor.thread, role: 'negative', acceptsBlock: false })
 	],
 	links: (motor) => [
 		{
@@ -35,7 +37,16 @@ export const starterMotor = definePart({
 			critical: false
 		}
 	],
-	outline: () => [body(BOX, 20)],
+	outline: () => [
+		// Solenoid above, motor below, pinion to the right.
+		raised(-88, -50, 150, 42, 8),
+		body({ minX: -110, minY: -8, maxX: 80, maxY: 50 }, 14),
+		metal(80, 8, 30, 26, 2),
+		...[12, 17, 22, 27].map((y) => line(84, y, 106, y, { stroke: 'metal-dark', width: 0.5 })),
+		rect(-96, -8, 4, 58, { fill: 'case-raised', stroke: 'case-edge', width: 0.3 }),
+		...machineSymbol(52, 21, 30, 'M')
+	],
+	nameplate: () => ({ minX: -84, minY: -2, maxX: 30, maxY: 46 }),
 	box: () => BOX,
 	summary: (motor) => ampsText(motor.crankingA)
 });

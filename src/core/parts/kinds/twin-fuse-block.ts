@@ -4,7 +4,8 @@ import { protectiveLink } from '../copper.ts';
 import { definePart, type Link } from '../define.ts';
 import { amount, fuseRating } from '../fields.ts';
 import { blockFields, plate, post } from '../fuse-blocks.ts';
-import { body } from '../sketch.ts';
+import { block, circle } from '#core/graphics';
+import { body, cubeFuse, fittedText } from '../sketch.ts';
 
 const params = z.strictObject({
 	fuseAA: fuseRating('Fuse a', 100),
@@ -14,7 +15,8 @@ const params = z.strictObject({
 });
 
 const POST_X_MM = 21;
-const POST_Y_MM = 38;
+const POST_Y_MM = 40;
+const BOX = { minX: -38, minY: -15, maxX: 38, maxY: 62 };
 
 const ratingText = (ratingA: number | null): string => (ratingA === null ? 'no fuse' : ampsText(ratingA));
 
@@ -49,7 +51,20 @@ export const twinFuseBlock = definePart({
 						})
 					]
 		),
-	outline: () => [body({ minX: -38, minY: -14, maxX: 38, maxY: 54 })],
-	box: () => ({ minX: -38, minY: -14, maxX: 38, maxY: 54 }),
+	outline: ({ fuseAA, fuseBA }) => [
+		body(BOX, 5),
+		block(0, 3, 62, 30, { fill: 'metal', stroke: 'metal-dark', width: 0.4, r: 4 }),
+		circle(0, 0, 4.2, { fill: 'paper', stroke: 'metal-dark', width: 0.4 }),
+		...(
+			[
+				[-POST_X_MM, fuseAA],
+				[POST_X_MM, fuseBA]
+			] as const
+		).flatMap(([x, ratingA]) => [
+			...cubeFuse(x, POST_Y_MM, ratingA),
+			fittedText(x, POST_Y_MM + 17, ratingA === null ? '' : String(ratingA), 6.5, 30, { bold: true })
+		])
+	],
+	box: () => BOX,
 	summary: (block) => `${ratingText(block.fuseAA)} / ${ratingText(block.fuseBA)}`
 });
