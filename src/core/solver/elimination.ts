@@ -37,8 +37,10 @@ export function planElimination({ nodeCount, edges }: Topology): Elimination {
 	const slotBetween = (a: number, b: number): number => slotOf[a]!.get(b) ?? slotOf[b]!.get(a)!;
 	const slotOfEdge = Int32Array.from(edges, ([a, b]) => (a === b ? -1 : slotBetween(a, b)));
 
-	// For each node, the slots of its mesh: one for each pair of later neighbours, in the order of the loops below.
-	const mesh = Int32Array.from(later.flatMap((nodes) => nodes.flatMap((a, i) => nodes.slice(i + 1).map((b) => slotBetween(a, b)))));
+	// In the order of removal, the slots of each node's mesh: one for each pair of later neighbours.
+	const mesh = Int32Array.from(
+		Array.from(order).flatMap((k) => later[k]!.flatMap((a, i) => later[k]!.slice(i + 1).map((b) => slotBetween(a, b))))
+	);
 
 	const factor = (conductanceS: Float64Array, pinned: Uint8Array): Factors => {
 		const between = new Float64Array(column.length);

@@ -1,0 +1,134 @@
+import * as fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { Network } from '#core/network';
+import { solveCase, type OperatingPoint } from '#core/solver';
+import { denseVoltages } from '../../support/dense.ts';
+import { allOn, battery, load, network, wire } from '../../support/network.ts';
+import { anyNetwork } from '../../support/random-network.ts';
+
+const RUNS = { numRuns: 150 };
+
+function expectSameVoltages(net: Network, point: OperatingPoint, toleranceV: number): void {
+	const reference = net.batteries[0]!.negative;
+	const expected = denseVoltages(net, reference, point.loadA);
+	expected.forEach((volts, node) => expect(Math.abs(point.nodeV[node]! - point.nodeV[reference]! - volts)).toBeLessThan(toleranceV));
+}
+
+/** Watts taken by everything in the network; sources count negative. */
+const powerBalanceW = (net: Network, { nodeV, branchA, batteryA, sourceA, loadA }: OperatingPoint): number => {
+	const across = (positive: number, negative: number): number => nodeV[positive]! - nodeV[negative]!;
+	return (
+		net.branches.reduce((sum, { index, a, b }) => sum + across(a, b) * branchA[index]!, 0) -
+		net.batteries.reduce((sum, { index, positive, negative }) => sum + across(positive, negative) * batteryA[index]!, 0) -
+		net.sources.reduce((sum, { index, positive, negative }) => sum + across(positive, negative) * sourceA[index]!, 0) +
+		net.loads.reduce((sum, { index, positive, negative }) => sum + across(positive, negative) * loadA[index]!, 0)
+	);
+};
+
+describe('against ml-matrix (dense LU of the nodal matrix)', () => {
+	test('resistive and constant-current loads: the same voltages within 1e-8 V', () => {
+		fc.assert(
+			fc.property(anyNetwork({ loads: ['ohms', 'amps'] }), (net) => {
+				const point = solveCase(net, 'on', allOn());
+				if (point.status === 'solved') expectSameVoltages(net, point, 1e-8);
+			}),
+			RUNS
+		);
+	});
+
+	test('constant-power loads: the voltages are those of the currents found, and each takes its power', () => {
+		fc.assert(
+			fc.property(anyNetwork({ loads: ['ohms', 'amps', 'watts'] }), (net) => {
+				const point = solveCase(net, 'on', allOn());
+				if (point.status === 'collapsed') return;
+				expectSameVoltages(net, point, 1e-8);
+				for (const { index, draw } of net.loads) {
+					if (draw.kind === 'power') expect(point.loadV[index]! * point.loadA[index]!).toBeCloseTo(draw.watts, 8);
+					if (draw.kind === 'current') expect(point.loadA[index]).toBe(draw.amps);
+				}
+			}),
+			RUNS
+		);
+	});
+});
+
+describe('laws', () => {
+	const anySystem = anyNetwork({ loads: ['ohms', 'amps', 'watts'], sources: true });
+
+	test("Kirchhoff's current law holds at every node", () => {
+		fc.assert(
+			fc.property(anySystem, (net) => {
+				expect(solveCase(net, 'on', allOn()).residualA).toBeLessThan(1e-6);
+			}),
+			RUNS
+		);
+	});
+
+	test('what the supplies give, the rest takes (Tellegen)', () => {
+		fc.assert(
+			fc.property(anySystem, (net) => {
+				const point = solveCase(net, 'on', allOn());
+				if (point.status === 'solved') expect(Math.abs(powerBalanceW(net, point))).toBeLessThan(1e-5);
+			}),
+			RUNS
+		);
+	});
+
+	test('a source gives between nothing and its limit, and never raises its terminals above its set voltage', () => {
+		fc.assert(
+			fc.property(anySystem, (net) => {
+				const { status, sourceA, nodeV } = solveCase(net, 'on', allOn());
+				if (status === 'collapsed') return;
+				for (const { index, maxA, setV, positive, negative } of net.sources) {
+					const volts = nodeV[positive]! - nodeV[negative]!;
+					expect(sourceA[index]).toBeGreaterThanOrEqual(0);
+					expect(sourceA[index]).toBeLessThanOrEqual(maxA * (1 + 1e-5));
+					if (sourceA[index]! > 1e-5) expect(volts).toBeLessThanOrEqual(setV + 1e-8);
+					if (sourceA[index]! < maxA * (1 - 1e-5)) expect(volts).toBeGreaterThanOrEqual(setV - 1.1e-3);
+				}
+			}),
+			RUNS
+		);
+	});
+
+	test('more load never raises a load voltage, where supplies and loads share one return', () => {
+		fc.assert(
+			fc.property(anyNetwork({ loads: ['watts'] }), fc.double({ min: 0, max: 1, noNaN: true }), (net, share) => {
+				const [less, more] = [solveCase(net, 'a', allOn({ loads: share })), solveCase(net, 'b', allOn())];
+				if (more.status === 'collapsed') return;
+				expect(less.status).toBe('solved');
+				less.loadV.forEach((volts, i) => expect(volts).toBeGreaterThanOrEqual(more.loadV[i]! - 1e-9));
+			}),
+			RUNS
+		);
+	});
+});
+
+test('a conductance spread of 1e8 costs no precision', () => {
+	// A ladder can be worked out from its far end by sums and products alone, so its exact answer is known.
+	const ohm = fc.double({ min: -6, max: 2, noNaN: true }).map((exponent) => 10 ** exponent);
+	fc.assert(
+		fc.property(fc.array(fc.record({ series: ohm, shunt: ohm }), { minLength: 1, maxLength: 30 }), (rungs) => {
+			const net = network({
+				batteries: [battery('B', 'n0', '0', { emfV: 12, resistanceOhm: 0.01 })],
+				branches: rungs.map(({ series }, i) => wire(`W${i}`, `n${i}`, `n${i + 1}`, series)),
+				loads: rungs.map(({ shunt }, i) => load(`L${i}`, `n${i + 1}`, '0', { ohms: shunt }))
+			});
+			const point = solveCase(net, 'on', allOn());
+
+			let [volts, amps] = [1, 0];
+			const scaled = rungs
+				.toReversed()
+				.map(({ series, shunt }) => {
+					const here = volts;
+					amps += volts / shunt;
+					volts += amps * series;
+					return here;
+				})
+				.toReversed();
+			const scale = 12 / (volts + amps * 0.01);
+			scaled.forEach((v, i) => expect(Math.abs(point.loadV[i]! / (v * scale) - 1)).toBeLessThan(1e-11));
+		}),
+		RUNS
+	);
+});
