@@ -28,12 +28,12 @@ export function nut(at: Point, { thread }: Pick<Terminal, 'thread'>): Primitive[
 }
 
 /** Plus or minus in a disc, so that poles can be told apart without colour. */
-function badge({ x, y }: Point, role: Role): Primitive[] {
+function badge({ x, y }: Point, role: Role, radius = BADGE_MM): Primitive[] {
 	if (role !== 'positive' && role !== 'negative') return [];
-	const arm = BADGE_MM * 0.58;
-	const stroke = { stroke: 'case', width: 0.9 } as const;
+	const arm = radius * 0.58;
+	const stroke = { stroke: 'case', width: radius * 0.28 } as const;
 	return [
-		circle(x, y, BADGE_MM, { fill: ROLE_PAINT[role], stroke: 'case', width: 0.5 }),
+		circle(x, y, radius, { fill: ROLE_PAINT[role], stroke: 'case', width: 0.5 }),
 		line(x - arm, y, x + arm, y, stroke),
 		...(role === 'positive' ? [line(x, y - arm, x, y + arm, stroke)] : [])
 	];
@@ -53,12 +53,8 @@ export function drawTerminal(terminal: Terminal, at: Point, side: Side): Primiti
 			block(at.x, at.y, CLAMP_MM, CLAMP_MM, { fill: 'metal', stroke: paint, width: 0.8, r: 1 }),
 			circle(at.x, at.y, 2.6, { fill: 'case-raised', stroke: 'metal-dark', width: 0.4 }),
 			line(at.x - 1.6, at.y - 1.6, at.x + 1.6, at.y + 1.6, { stroke: 'metal-dark', width: 0.7 }),
-			...badge(corner, terminal.role)
+			...badge(corner, terminal.role, BADGE_MM * 0.7)
 		];
 	}
-	return [
-		circle(at.x, at.y, radius, { stroke: paint, width: 1.2 }),
-		...nut(at, terminal),
-		...badge(corner, terminal.role)
-	];
+	return [circle(at.x, at.y, radius, { stroke: paint, width: 1.2 }), ...nut(at, terminal), ...badge(corner, terminal.role)];
 }

@@ -103,7 +103,7 @@ export function stripFuse(x1: number, y1: number, x2: number, y2: number, rating
 					polyline(shifted(element, 0, -3.4), ELEMENT)
 				]
 			: [block(cx, cy - half * 0.46, 11, half * 1.1, { fill: 'fuse', stroke: 'case-edge', width: 0.3, r: 1 }), polyline(element, ELEMENT)]),
-		fittedText(cx, level ? cy + 5 : cy + half * 0.56, ratingText(ratingA), 7, level ? length * 0.5 : 16, { bold: true })
+		fittedText(cx, level ? cy + 5 : cy + half * 0.56, ratingText(ratingA), 7, level ? length * 0.5 : 13, { bold: true })
 	];
 }
 

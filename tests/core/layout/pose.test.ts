@@ -19,15 +19,15 @@ suite('a part on the drawing', () => {
 	test('stands where it was put', () => {
 		const d = diagram({ S: part('shunt', 100, 50) });
 		expect(poseOf(d, 'S')).toEqual({ at: { x: 100, y: 50 }, turn: 0 });
-		expect(terminalPoint(d, { part: 'S', terminal: 'system' })).toEqual({ x: 144, y: 50 });
+		expect(terminalPoint(d, { part: 'S', terminal: 'system' })).toEqual({ x: 142, y: 50 });
 		expect(terminalSide(d, { part: 'S', terminal: 'system' })).toBe('east');
 	});
 
 	test('turns clockwise with its terminals, sides and body', () => {
 		const d = diagram({ S: part('shunt', 100, 50, 90) });
-		expect(terminalPoint(d, { part: 'S', terminal: 'system' })).toEqual({ x: 100, y: 94 });
+		expect(terminalPoint(d, { part: 'S', terminal: 'system' })).toEqual({ x: 100, y: 92 });
 		expect(terminalSide(d, { part: 'S', terminal: 'system' })).toBe('south');
-		expect(partBox(d, 'S')).toEqual({ minX: 77, maxX: 123, minY: -10, maxY: 110 });
+		expect(partBox(d, 'S')).toEqual({ minX: 67, maxX: 125, minY: -12, maxY: 112 });
 	});
 
 	test('terminals and parts that do not exist are nowhere', () => {

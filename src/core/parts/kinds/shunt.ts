@@ -28,14 +28,14 @@ export const shunt = definePart({
 			role: 'negative',
 			maxTerminals: 2,
 			ratedA: shunt.ratedA,
-			print: { text: 'battery', at: { x: -36, y: 26 } }
+			print: { text: 'BAT', at: { x: -36, y: 26 } }
 		}),
 		stud('system', 'system side', { x: 42, y: 0 }, 'east', {
 			thread: shunt.thread,
 			role: 'negative',
 			maxTerminals: 2,
 			ratedA: shunt.ratedA,
-			print: { text: 'system', at: { x: 37, y: 26 } }
+			print: { text: 'SYS', at: { x: 37, y: 26 } }
 		})
 	],
 	links: (shunt) => [
