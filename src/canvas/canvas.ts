@@ -4,7 +4,7 @@ import { boxCentre, inflateBox, pointAtFraction, type Box, type Point } from '#c
 import { PALETTES } from '#core/graphics';
 import { CanvasDesk } from './desk.ts';
 import { createGlide } from './glide.ts';
-import type { Canvas, CanvasHost, Tool } from './host.ts';
+import type { Canvas, CanvasHost, Insets, Tool } from './host.ts';
 import { listen } from './listen.ts';
 import { paintGrid } from './paint/grid.ts';
 import { paintOverlay } from './paint/overlay.ts';
@@ -21,6 +21,7 @@ import { createSelectTool } from './tools/select.ts';
 import type { CanvasTool, Drag } from './tools/tool.ts';
 import {
 	LIFE_SIZE,
+	centredOn,
 	clampZoom,
 	fitBox,
 	panBy,
@@ -28,10 +29,13 @@ import {
 	toDrawing,
 	toScreen,
 	visibleBox,
+	withinInsets,
 	zoomAbout,
 	type Size,
 	type View
 } from './viewport.ts';
+
+const NO_INSETS: Insets = { left: 0, top: 0, right: 0, bottom: 0 };
 
 /** Zoom is reported as a share of life size. */
 export function createCanvas(container: HTMLDivElement, host: CanvasHost): Canvas {
@@ -189,8 +193,11 @@ export function createCanvas(container: HTMLDivElement, host: CanvasHost): Canva
 		fitted = true;
 		setView(fitted_());
 	}
+	const insets = (): Insets => host.insets?.() ?? NO_INSETS;
 	const fitted_ = (): View =>
-		desk.scene.bounds ? fitBox(desk.scene.bounds, size) : { x: size.width / 2, y: size.height / 2, zoom: LIFE_SIZE / 4 };
+		withinInsets(insets(), size, desk.view, (_, free) =>
+			desk.scene.bounds ? fitBox(desk.scene.bounds, free) : centredOn({ x: 0, y: 0 }, free, LIFE_SIZE / 4)
+		);
 
 	function toClient(at: Point): Point {
 		const { left, top } = container.getBoundingClientRect();
@@ -224,7 +231,7 @@ export function createCanvas(container: HTMLDivElement, host: CanvasHost): Canva
 			const box = boxOf(key);
 			if (!box) return;
 			const from = glide.target ?? desk.view;
-			const to = revealBox(from, box, size);
+			const to = withinInsets(insets(), size, from, (view, free) => revealBox(view, box, free));
 			if (to !== from) glide.to(to);
 		},
 		clientPoint(key) {

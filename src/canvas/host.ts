@@ -14,6 +14,14 @@ export type Tool =
 	/** Place a part of this kind at the next click. */
 	| { readonly kind: 'place'; readonly partKind: string };
 
+/** How far panels reach over the canvas from each of its edges, in CSS pixels. */
+export interface Insets {
+	readonly left: number;
+	readonly top: number;
+	readonly right: number;
+	readonly bottom: number;
+}
+
 export interface CanvasHost {
 	/** Runs a command as one undo step. Returns the reason when it was refused (the host tells the user). */
 	run(command: Command): string | null;
@@ -28,6 +36,8 @@ export interface CanvasHost {
 	/** Said politely to screen readers and shown in the status line. */
 	announce(text: string): void;
 	viewChanged(view: { readonly zoom: number }): void;
+	/** What lies over the canvas now, so that "fit" and "reveal" use the part that can be seen. Nothing, if not given. */
+	insets?(): Insets;
 }
 
 export interface CanvasModel {

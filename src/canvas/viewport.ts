@@ -3,6 +3,7 @@
  * millimetres; `zoom` is CSS pixels per millimetre.
  */
 import type { Box, Point } from '#core/geometry';
+import type { Insets } from './host.ts';
 
 export interface View {
 	/** Where the drawing's origin is on the screen. */
@@ -64,6 +65,17 @@ export function revealBox(view: View, box: Box, size: Size, marginPx = 48): View
 	const fitted = fitBox(box, size, marginPx);
 	const zoom = Math.min(view.zoom, fitted.zoom);
 	return centredOn({ x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 }, size, zoom);
+}
+
+/** Works out a view in the part of the window that panels leave free. */
+export function withinInsets(insets: Insets, size: Size, view: View, find: (view: View, free: Size) => View): View {
+	const free = {
+		width: Math.max(1, size.width - insets.left - insets.right),
+		height: Math.max(1, size.height - insets.top - insets.bottom)
+	};
+	const local = panBy(view, -insets.left, -insets.top);
+	const found = find(local, free);
+	return found === local ? view : panBy(found, insets.left, insets.top);
 }
 
 export function centredOn(centre: Point, size: Size, zoom: number): View {
