@@ -218,6 +218,8 @@ export function createCanvas(container: HTMLDivElement, host: CanvasHost): Canva
 			// Somebody else changed the drawing under a gesture: its preview no longer means anything.
 			if (drag && before && before.diagram !== model.diagram) feed({ kind: 'escape' });
 			desk.show(model);
+			// Halos are painted in the colour of the ground, so the ground must be of that colour.
+			container.style.backgroundColor = palette().paper;
 			fitOnce();
 			if (otherTool) desk.cursor('default');
 			if (otherTool && lastHover && state.kind === 'idle') tool().hover(lastHover);

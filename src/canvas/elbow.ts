@@ -1,17 +1,13 @@
-/** The rubber band of a conductor being drawn: orthogonal, leaving each stud by its side. The router decides the rest. */
+/** The rubber band of a conductor whose other end is in the air: orthogonal, leaving its stud by its side. */
 import { outward, simplifyOrthogonal, type Point, type Side } from '#core/geometry';
 
 const STUB_MM = 15;
 
-export function elbow(from: Point, side: Side, to: Point, toSide: Side | null): Point[] {
-	const out = along(from, side);
-	const into = toSide === null ? to : along(to, toSide);
-	const sideways = side === 'east' || side === 'west';
-	const forward = sideways ? (into.x - out.x) * outward(side).x >= 0 : (into.y - out.y) * outward(side).y >= 0;
+export function elbow(from: Point, side: Side, to: Point): Point[] {
+	const away = outward(side);
+	const out = { x: from.x + away.x * STUB_MM, y: from.y + away.y * STUB_MM };
+	const forward = (to.x - out.x) * away.x + (to.y - out.y) * away.y >= 0;
 	// Going back past its own stud, it first steps aside.
-	const turnsFirst = sideways !== forward;
-	const corner = turnsFirst ? { x: out.x, y: into.y } : { x: into.x, y: out.y };
-	return simplifyOrthogonal([from, out, corner, into, to]);
+	const levelFirst = (away.x !== 0) === forward;
+	return simplifyOrthogonal([from, out, levelFirst ? { x: to.x, y: out.y } : { x: out.x, y: to.y }, to]);
 }
-
-const along = (at: Point, side: Side): Point => ({ x: at.x + outward(side).x * STUB_MM, y: at.y + outward(side).y * STUB_MM });

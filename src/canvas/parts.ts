@@ -3,6 +3,7 @@ import type { Diagram, PartId, TerminalRef } from '#core/diagram';
 import type { Point, Side } from '#core/geometry';
 import type { Primitive } from '#core/graphics';
 import { placedTerminal, poseOf, terminalPoint } from '#core/layout';
+import { drawPart } from '#core/drawing';
 import { definitionOf, describe, newParams } from '#core/parts';
 
 export interface StudFacts {
@@ -41,8 +42,9 @@ export const platePoint = (diagram: Diagram, plate: TerminalRef): Point | null =
 /** Where a part is drawn: a mounted block is where its host's stud is, not where its own record says. */
 export const partCentre = (diagram: Diagram, id: PartId): Point => poseOf(diagram, id)!.at;
 
-/** A new part of this kind, drawn around (0, 0); null for an unknown kind. */
-export function outlineOf(kind: string): readonly Primitive[] | null {
-	const definition = definitionOf(kind);
-	return definition && definition.outline(newParams(kind));
+/** A new part of this kind as it will be drawn, around (0, 0); null for an unknown kind. */
+export function ghostOf(kind: string): readonly Primitive[] | null {
+	if (!definitionOf(kind)) return null;
+	const at = { x: 0, y: 0 };
+	return drawPart('ghost', { kind, label: '', at, rotation: 0, params: newParams(kind), note: '' }, { at, turn: 0 }, false).primitives;
 }

@@ -30,7 +30,7 @@ export function pick(on: Pickable, screen: Point, device: Device): Target | null
 
 /** As `pick`, without marks and handles: what a drag takes hold of. */
 export function thingAt(on: Pickable, screen: Point, device: Device): Target | null {
-	const stud = studAt(on, screen, device, STUD_PICK_MIN_PX);
+	const stud = studAt(on, screen, device, STUD_PICK_MIN_PX[device]);
 	if (stud) return { kind: 'stud', key: stud.key, stud };
 	const at = toDrawing(on.view, screen);
 	const part = partAt(on.index, at);

@@ -4,9 +4,9 @@
  */
 import { change, itemKey, withBlocks, type Command, type ConductorId, type Diagram, type ItemKey, type PartId } from '#core/diagram';
 import { composeScene, conductorPoles, routeRequests, sceneComposer, type ComposeOptions, type Scene } from '#core/drawing';
-import { boxOfPoints, inflateBox } from '#core/geometry';
 import { buildNetwork } from '#core/network';
-import { previewRoute, type RouteRequest } from '#core/routing';
+import { previewRoute } from '#core/routing';
+import { standingNear } from './obstacles.ts';
 import type { SceneIndex } from './scene-index.ts';
 
 export interface Preview {
@@ -22,9 +22,6 @@ export interface Scenes {
 	/** What a command that is not refused would make of the diagram composed last. */
 	preview(diagram: Diagram, command: Command, index: SceneIndex): Preview;
 }
-
-/** A drag's routes do not look farther than this for a way around parts. */
-const NEARBY_MM = 400;
 
 export function createScenes(): Scenes {
 	const compose = sceneComposer();
@@ -98,14 +95,4 @@ function pickOf<Value>(record: Readonly<Record<string, Value>>, ids: Iterable<st
 	const picked: Record<string, Value> = {};
 	for (const id of ids) if (Object.hasOwn(record, id)) picked[id] = record[id]!;
 	return picked;
-}
-
-/** Bodies that stay where they are, as far as they can be in the way. */
-function standingNear({ from, to }: RouteRequest, index: SceneIndex, moving: ReadonlySet<PartId>) {
-	const window = inflateBox(boxOfPoints([from.at, to.at]), NEARBY_MM);
-	return index.items.search(window).flatMap((key) => {
-		const body = index.scene.items.get(key)?.body;
-		const id = key.slice('part:'.length);
-		return body && !moving.has(id) ? [{ id, box: body }] : [];
-	});
 }

@@ -1,7 +1,7 @@
 /** Sizes on the canvas, in CSS pixels: things that keep their size whatever the zoom. */
 export const GRID_MM = 5;
-export const PICK_PX = { mouse: 7, pen: 9, touch: 20 } as const;
+export const PICK_PX = { mouse: 7, pen: 9, touch: 16 } as const;
 /** Studs smaller than this on the screen do not catch clicks meant for their part. */
-export const STUD_PICK_MIN_PX = 2.5;
+export const STUD_PICK_MIN_PX = { mouse: 2.5, pen: 3, touch: 5 } as const;
 export const HANDLE_PX = 6;
 export const MARK_PX = 10;

@@ -10,13 +10,23 @@ import {
 	type TerminalRef
 } from '#core/diagram';
 import { distance, type Point, type Side } from '#core/geometry';
+import { previewRoute } from '#core/routing';
 import { elbow } from '../elbow.ts';
+import { standingNear } from '../obstacles.ts';
 import { studFacts } from '../parts.ts';
 import { partAt, studAt } from '../pick.ts';
 import type { Press } from '../pointer.ts';
 import type { StudPlace } from '../scene-index.ts';
 import type { Desk, Drag } from '../tools/tool.ts';
 import { toDrawing } from '../viewport.ts';
+
+interface Landing {
+	readonly at: Point;
+	readonly side: Side;
+}
+
+/** Width of a conductor whose gauge is not known yet. */
+const BAND_MM = 6;
 
 export function dragConductor(desk: Desk, from: TerminalRef): Drag {
 	const drag = seekStud(desk, from, (to) => desk.host.connect(from, to));
@@ -77,10 +87,15 @@ export function showBand(desk: Desk, from: TerminalRef, press: Press, target: St
 	const pointer = toDrawing(desk.view, press.at);
 	const end = target ? placeOf(desk, terminalRef(parseItemKey(target.key).id)) : null;
 	desk.lay({
-		band: { points: elbow(start.at, start.side, end?.at ?? pointer, end?.side ?? null), lands: target !== null },
+		band: { points: end ? routeBetween(desk, start, end) : elbow(start.at, start.side, pointer), lands: end !== null },
 		target: target?.key ?? null,
 		tag: target ? { at: target.at, text: studName(desk, target), tone: 'good' } : null
 	});
+}
+
+/** On a stud, the band shows the way the conductor will take. */
+function routeBetween(desk: Desk, from: Landing, to: Landing): readonly Point[] {
+	return previewRoute({ id: '', from, to, bends: null, widthMm: BAND_MM }, standingNear({ from, to }, desk.index));
 }
 
 /** "B1 +": part's designation and the stud's own name. */
@@ -89,7 +104,7 @@ export function studName(desk: Desk, stud: StudPlace): string {
 	return `${desk.model.diagram.parts[ref.part]?.label ?? ''} ${studFacts(desk.model.diagram, ref)?.label ?? ref.terminal}`.trim();
 }
 
-function placeOf(desk: Desk, ref: TerminalRef): { at: Point; side: Side } | null {
+function placeOf(desk: Desk, ref: TerminalRef): Landing | null {
 	const stud = desk.index.stud(itemKey('stud', studKey(ref)));
 	const facts = studFacts(desk.model.diagram, ref);
 	return stud && facts && { at: stud.at, side: facts.side };

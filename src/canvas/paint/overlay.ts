@@ -31,7 +31,7 @@ export function paintOverlay(desk: CanvasDesk, screen: OverlayScreen): void {
 		const key = subjectKey(subject);
 		if (key) pen.outline(key, PAINT_OF[focused!.severity], 6, 0.35);
 	}
-	if (overlay.hover && !model.selection.has(overlay.hover)) pen.outline(overlay.hover, 'selection', 3, 0.35);
+	if (overlay.hover && !model.selection.has(overlay.hover)) pen.outline(overlay.hover, 'selection', 3, 0.45);
 	for (const key of model.selection) pen.outline(key, 'selection', 3, 0.9);
 
 	if (overlay.seeks) pen.rings(overlay.seeks);
@@ -97,16 +97,22 @@ class OverlayPen {
 		}
 		const item = this.#item(key);
 		if (item?.route) {
-			// Two lines beside the conductor, so that its own colour stays visible between them.
-			this.#style(paint, Math.max(item.widthMm * view.zoom, 1) + 2 * px, Math.min(alpha, 0.45));
+			// Only the rim: the conductor's own colour and tag stay as they are.
+			const width = Math.max(item.widthMm * view.zoom, 1);
+			this.#style(paint, width + 2 * px, alpha);
 			context.lineCap = 'butt';
 			context.beginPath();
 			tracePolyline(
 				context,
 				item.route.map((at) => toScreen(view, at)),
-				6 * Math.min(view.zoom, 2)
+				item.widthMm * 1.2 * view.zoom
 			);
 			context.stroke();
+			context.globalCompositeOperation = 'destination-out';
+			context.lineWidth = width;
+			context.globalAlpha = 1;
+			context.stroke();
+			context.globalCompositeOperation = 'source-over';
 		} else if (item?.body) {
 			this.#style(paint, Math.min(px, 4) * 0.75, alpha);
 			this.#rect(item.body, 4);

@@ -4,7 +4,7 @@
  */
 import type { ItemKey } from '#core/diagram';
 import type { DrawnItem } from '#core/drawing';
-import type { Paint, Palette } from '#core/graphics';
+import type { Paint, Palette, Primitive } from '#core/graphics';
 import type { View } from '../viewport.ts';
 import type { Context, Painter } from './painter.ts';
 
@@ -50,11 +50,17 @@ export function paintItems(
 			plain.flush();
 			painter.paint(context, item.primitives, paintOptions);
 		}
-		if (item.labels.length > 0) labelled.push(item);
+		if (item.labels.length > 0 && legible(item.labels, zoom)) labelled.push(item);
 	}
 	plain.flush();
 	// Labels come last, so that no conductor runs through a name.
 	for (const item of labelled) painter.paint(context, item.labels, labelOptions);
+}
+
+/** Names are left out one by one as they get small, but a tag goes as a whole: its box says nothing without its text. */
+function legible(labels: readonly Primitive[], zoom: number): boolean {
+	const isTag = labels.some(({ kind }) => kind !== 'text');
+	return !isTag || labels.every((label) => label.kind !== 'text' || label.size * zoom >= LABEL_PX);
 }
 
 /** Gathers blocks, and lines of one colour, until something else has to be painted over them. */

@@ -1,12 +1,13 @@
 /** Pointing: click selects, shift adds, dragging moves parts, starts conductors, or selects by a box. */
-import { itemKey, parseItemKey, terminalRef, type ItemKey } from '#core/diagram';
+import { hostsOf, itemKey, parseItemKey, terminalRef, type ItemKey } from '#core/diagram';
 import { dragBox } from '../drags/box.ts';
 import { dragConductor, dragEnd, studName } from '../drags/conductor.ts';
 import { dragParts } from '../drags/parts.ts';
 import { dragSegment } from '../drags/segment.ts';
 import { studFacts } from '../parts.ts';
-import { pick, thingAt, type Target } from '../pick.ts';
+import { partAt, pick, thingAt, type Target } from '../pick.ts';
 import type { Press } from '../pointer.ts';
+import { toDrawing } from '../viewport.ts';
 import type { CanvasTool, Desk, Drag } from './tool.ts';
 
 export function createSelectTool(desk: Desk): CanvasTool {
@@ -39,8 +40,10 @@ export function createSelectTool(desk: Desk): CanvasTool {
 			switch (target?.kind) {
 				case 'stud':
 					return dragFromStud(desk, target, from);
-				case 'conductor':
-					return dragSegment(desk, target.key, target.segment);
+				case 'conductor': {
+					const part = landedPart(desk, target.key, from);
+					return part ? dragFromPart(desk, part, from) : dragSegment(desk, target.key, target.segment);
+				}
 				case 'part':
 					return dragFromPart(desk, target.key, from);
 				default:
@@ -58,6 +61,19 @@ export function createSelectTool(desk: Desk): CanvasTool {
 function dragFromStud(desk: Desk, { key, stud }: Extract<Target, { kind: 'stud' }>, from: Press): Drag {
 	const ref = terminalRef(parseItemKey(key).id);
 	return studFacts(desk.model.diagram, ref)?.takesLug ? dragConductor(desk, ref) : dragFromPart(desk, stud.item, from);
+}
+
+/**
+ * The part under the pointer, if this conductor lands on it or on its host: a thick conductor covers a small block almost wholly,
+ * and there one means the block. A conductor that was selected first is meant itself.
+ */
+function landedPart(desk: Desk, conductor: ItemKey, from: Press): ItemKey | null {
+	if (desk.selection.has(conductor)) return null;
+	const part = partAt(desk.index, toDrawing(desk.view, from.at));
+	const ends = desk.model.diagram.conductors[parseItemKey(conductor).id];
+	if (part === null || !ends) return null;
+	const { id } = parseItemKey(part);
+	return [id, ...hostsOf(desk.model.diagram, id)].some((end) => end === ends.from.part || end === ends.to.part) ? part : null;
 }
 
 function dragFromPart(desk: Desk, key: ItemKey, from: Press): Drag {
