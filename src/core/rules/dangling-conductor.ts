@@ -1,6 +1,7 @@
-import { studKey } from '#core/diagram';
+import { studKey, type TerminalRef } from '#core/diagram';
 import type { Unresolved } from '#core/network';
 import { defineRule } from './define.ts';
+import type { Study } from './study.ts';
 import { conductorSubject, partSubject } from './subjects.ts';
 import { capital, partName } from './words.ts';
 
@@ -30,17 +31,25 @@ export const danglingConductor = defineRule({
 		const { network, diagram } = study;
 		for (const { kind, id, ref, reason } of network.unresolved) {
 			if (reason === 'unknown-kind') continue;
-			const known = Object.hasOwn(diagram.parts, ref.part);
-			const data = { place: known ? study.studName(studKey(ref)) : `"${ref.part}"`, why: WHY[reason] };
 			if (kind === 'conductor') {
-				const name = study.conductorName(id);
-				yield { message: 'conductor', data: { name, ...data }, at: [conductorSubject(id)] };
+				yield {
+					message: 'conductor',
+					data: { name: study.conductorName(id), place: placeName(study, ref), why: WHY[reason] },
+					at: [conductorSubject(id)]
+				};
 			} else if (Object.hasOwn(diagram.parts, id)) {
-				yield { message: 'mount', data: { name: partName(study.part(id)), ...data }, at: [partSubject(id)] };
+				yield {
+					message: 'mount',
+					data: { name: partName(study.part(id)), place: placeName(study, diagram.mounts[id]!), why: WHY[reason] },
+					at: [partSubject(id)]
+				};
 			}
 		}
 	}
 });
+
+const placeName = (study: Study, ref: TerminalRef): string =>
+	Object.hasOwn(study.diagram.parts, ref.part) ? study.studName(studKey(ref)) : `"${ref.part}"`;
 
 const WHY: Record<Exclude<Unresolved['reason'], 'unknown-kind'>, string> = {
 	'no-such-part': 'there is no such part',

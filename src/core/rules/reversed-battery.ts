@@ -24,7 +24,8 @@ export const reversedBattery = defineRule({
 	*check(study) {
 		const { clashes, reversed } = batteryMismatch(study);
 		if (!reversed) return;
-		const others = [...new Set(clashes.flatMap(({ loop }) => loop.map(({ part }) => part)))].filter((id) => id !== reversed.part);
+		const involved = new Set(clashes.flatMap(({ loop }) => loop.map(({ part }) => part)));
+		const others = study.parts.map(({ id }) => id).filter((id) => involved.has(id) && id !== reversed.part);
 		yield {
 			message: 'reversed',
 			data: {

@@ -4,6 +4,9 @@ import { defineRule } from './define.ts';
 import { partSubject, subjects } from './subjects.ts';
 import { capital, listed, partName } from './words.ts';
 
+/** Share of the system voltage under which strings exchange charge without danger: common practice, no source. */
+const SLIGHT_SHARE = 0.1;
+
 export const unequalVoltageParallel = defineRule({
 	meta: {
 		id: 'unequal-voltage-parallel',
@@ -33,7 +36,8 @@ export const unequalVoltageParallel = defineRule({
 					excessV: Math.abs(excessV),
 					currentA: Math.abs(study.atRest.batteryA[battery.index]!)
 				},
-				at: subjects(parts.map(partSubject))
+				at: subjects(parts.map(partSubject)),
+				severity: Math.abs(excessV) > SLIGHT_SHARE * study.diagram.system.nominalV ? 'fatal' : 'warning'
 			};
 		}
 	}

@@ -19,10 +19,6 @@ export const wireAcrossPoles = defineRule({
 		across: ({ name, from, to, batteries }: { name: string; from: string; to: string; batteries: string }) => ({
 			message: `${capital(name)}, from ${from} to ${to}, joins the positive and the negative of ${batteries} with no load between.`,
 			remedy: `Remove ${name}, or move the end that is on the wrong pole.`
-		}),
-		mounted: ({ battery }: { battery: string }) => ({
-			message: `The positive and the negative of ${battery} are joined by a fuse block mounted on the wrong stud.`,
-			remedy: 'Move the fuse block to a stud of the positive pole.'
 		})
 	},
 
@@ -38,10 +34,8 @@ export const wireAcrossPoles = defineRule({
 				const path = conductorsOnPath(network, supply.positive, supply.negative, removed);
 				if (!path) break;
 				const culprit = likeliest(path.map(study.conductor), study);
-				if (!culprit) {
-					yield { message: 'mounted', data: { battery: partName(part(supply.part)) }, at: [partSubject(supply.part)] };
-					break;
-				}
+				// Parts and mounted blocks alone never join the poles; were one to, there would be no conductor to blame.
+				if (!culprit) break;
 				removed.add(culprit.id);
 				culprits.set(culprit.id, (culprits.get(culprit.id) ?? new Set()).add(supply.part));
 			}

@@ -1,0 +1,52 @@
+import { circuit } from '../../support/circuit.ts';
+import { testRule } from '../../support/rule-tester.ts';
+import { studTooShort } from '../../../src/core/rules/stud-too-short.ts';
+
+/**
+ * One 2 AWG lug (2.8 mm, common practice) under washer (ISO 7089 M8: 1.6), spring washer (DIN 127 M8: 2.0) and nut
+ * (ISO 4032 M8: 6.8): 6.4 mm under the nut, and 6.8 + 1.5 × 1.25 = 8.675 mm for it: 15.075 mm in all.
+ */
+const stud = (usableLengthMm: number, stack: readonly string[] = []) =>
+	circuit({ p: ['positive-bus', { usableLengthMm }], l: ['load'] }, [['p.1', 'l.pos', { gauge: '2' }]], {
+		stacks: stack.length > 0 ? { 'p.1': stack } : {}
+	});
+
+testRule(studTooShort, {
+	valid: {
+		'thread enough': stud(15.1),
+		'less thread, and no washers drawn': stud(12, ['W1', 'nut']),
+		'a clamp': circuit({ l1: ['load'], l2: ['load'] }, [['l1.pos', 'l2.pos', { gauge: '4/0' }]]),
+		'fuse, lug and hardware on the post of a block': circuit({ f: ['fuse-block'], l: ['load'] }, [['f.post', 'l.pos', { gauge: '2/0' }]])
+	},
+	invalid: {
+		'a nut that is filled and no more': {
+			diagram: stud(14),
+			says: 'P stud 1 has 14 mm of M8 thread; the stack takes 6.4 mm and the nut needs 8.68 mm, which is 1.08 mm too much.',
+			at: ['stud:p.1'],
+			severity: 'warning',
+			assumptions: ['A flat washer, a lock washer and a nut close the stack.']
+		},
+		'a nut that is hardly filled': {
+			diagram: stud(11),
+			says: 'P stud 1 has 11 mm of M8 thread; the stack takes 6.4 mm and the nut needs 8.68 mm, which is 4.08 mm too much.',
+			at: ['stud:p.1'],
+			severity: 'error'
+		},
+		// 4/0 (4.8), 2/0 (3.8), block plate (3.0), 6 AWG (2.0), washer 1.6, lock washer 2.0: 17.2 mm.
+		'four terminals that a drawing would call fine': {
+			diagram: circuit(
+				{ d: ['fused-bus', { endUsableMm: 20 }], a: ['link-post', { landings: 8 }], f: ['fuse-block'] },
+				[
+					['a.stud', 'd.L', { gauge: '4/0' }],
+					['d.L', 'd.R', { gauge: '2/0' }],
+					['d.L', 'd.R', { gauge: '6' }]
+				],
+				{ mounts: { f: 'd.L' }, stacks: { 'd.L': ['W1', 'W2', 'block f', 'W3', 'washer', 'lock-washer', 'nut'] } }
+			),
+			says: 'D end stud L has 20 mm of M8 thread; the stack takes 17.2 mm and the nut needs 8.68 mm, which is 5.88 mm too much.',
+			at: ['stud:d.L'],
+			severity: 'error',
+			assumptions: []
+		}
+	}
+});
