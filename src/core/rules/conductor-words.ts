@@ -36,6 +36,9 @@ export function amperageText({ tableA, currentA, factors }: Ampacity): string {
 export const amperageSource = ({ table, factors }: Ampacity): string =>
 	[table, ...new Set(factors.map(({ name, source }) => `${name}: ${source}`))].join('; ');
 
+/** Sources of one finding, each once. */
+export const sources = (...texts: readonly string[]): string => [...new Set(texts)].join('; ');
+
 /** "the next standard rating above 445 A", "1.5 × 45 A", "its amperage". */
 export function limitText({ reason, factor }: GreatestDevice, ampacityA: number): string {
 	if (reason === 'next-standard') return `the next standard rating above ${ampsText(ampacityA)}`;

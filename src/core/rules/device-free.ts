@@ -19,8 +19,6 @@ export interface DeviceFree {
 	hasLoad(metal: MetalIndex): boolean;
 	/** A charger, controller or converter output. */
 	hasSource(metal: MetalIndex): boolean;
-	/** A source that can deliver more than its rating into a fault. */
-	hasUnlimitedSource(metal: MetalIndex): boolean;
 }
 
 export function deviceFree({ network, conductors }: Study): DeviceFree {
@@ -50,8 +48,7 @@ export function deviceFree({ network, conductors }: Study): DeviceFree {
 		),
 		batteryAt: (metal) => postsAt(metal).map(({ part, node }) => studOf.get(`${part} ${node}`) ?? null)[0] ?? null,
 		hasLoad: (metal) => loadsAt(metal).length > 0,
-		hasSource: (metal) => sourcesAt(metal).length > 0,
-		hasUnlimitedSource: (metal) => sourcesAt(metal).some(({ selfLimiting }) => selfLimiting === false)
+		hasSource: (metal) => sourcesAt(metal).length > 0
 	};
 }
 

@@ -10,21 +10,30 @@ import { danglingConductor } from './dangling-conductor.ts';
 import { deadEndedLiveConductor } from './dead-ended-live-conductor.ts';
 import type { Rule } from './define.ts';
 import { duplicateLabel } from './duplicate-label.ts';
+import { fuseBelowLoad } from './fuse-below-load.ts';
 import { lugUnderFuse } from './lug-under-fuse.ts';
 import { missingLabel } from './missing-label.ts';
 import { missingLength } from './missing-length.ts';
 import { noReturn } from './no-return.ts';
 import { notFed } from './not-fed.ts';
+import { oversizedProtection } from './oversized-protection.ts';
+import { protectionTooFar } from './protection-too-far.ts';
 import { reversedBattery } from './reversed-battery.ts';
 import { reversedPolarity } from './reversed-polarity.ts';
 import { shuntBypassed } from './shunt-bypassed.ts';
 import { stackOrder } from './stack-order.ts';
 import { studCrowded } from './stud-crowded.ts';
 import { studTooShort } from './stud-too-short.ts';
+import { twoSourceConductor } from './two-source-conductor.ts';
 import { unconnectedPart } from './unconnected-part.ts';
+import { undersizedConductor } from './undersized-conductor.ts';
+import { undersizedReturn } from './undersized-return.ts';
 import { unequalVoltageParallel } from './unequal-voltage-parallel.ts';
 import { unknownPartKind } from './unknown-part-kind.ts';
+import { unprotectedConductor } from './unprotected-conductor.ts';
 import { unusableValue } from './unusable-value.ts';
+import { voltageCollapse } from './voltage-collapse.ts';
+import { voltageDrop } from './voltage-drop.ts';
 import { washerInCurrentPath } from './washer-in-current-path.ts';
 import { wireAcrossPoles } from './wire-across-poles.ts';
 
@@ -43,8 +52,17 @@ export const RULES: readonly Rule[] = [
 	unconnectedPart,
 
 	// Protection.
+	unprotectedConductor,
+	protectionTooFar,
+	twoSourceConductor,
+	oversizedProtection,
+	undersizedReturn,
+	fuseBelowLoad,
 
 	// Conductors.
+	voltageCollapse,
+	undersizedConductor,
+	voltageDrop,
 	busOverloaded,
 
 	// Studs.

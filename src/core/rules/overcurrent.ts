@@ -5,7 +5,7 @@
 import type { ConductorEnd, ConductorId, StudKey } from '#core/diagram';
 import type { Branch } from '#core/network';
 import { greatestDevice, type GreatestDevice } from '#core/profiles';
-import type { LetThrough } from '#core/protection';
+import { unprotectedRun, type LetThrough, type UnprotectedRun } from '#core/protection';
 import type { Sourced } from '#core/tables';
 import { deviceFree, endKey, otherEnd, walk, type DeviceFree } from './device-free.ts';
 import type { ConductorView, Study } from './study.ts';
@@ -52,7 +52,9 @@ export function overcurrentFaults(study: Study): readonly OvercurrentFault[] {
 	return faults;
 }
 
-const isOver = (currentA: number, limitA: number): boolean => currentA > limitA * (1 + 1e-9);
+/** Ratings are round figures: a limit is not exceeded by the last digit of a product. */
+const ROUNDING = 1 + 1e-9;
+const isOver = (currentA: number, limitA: number): boolean => currentA > limitA * ROUNDING;
 
 type Fault = Omit<OvercurrentFault, 'alike'>;
 
@@ -70,7 +72,7 @@ function findFaults(study: Study): Fault[] {
 		if (view.pole !== 'positive' || view.conductor.use === 'cranking') return [];
 		const faulty = (['from', 'to'] as const).flatMap((end) => {
 			if (!isOverfed(view, end)) return [];
-			const run = runTo(study, metal, view, end, isOverfed);
+			const run = runTo(study, metal, view, end, limitOf);
 			const reaches = run.upstreamM + view.lengthM <= run.allowed.value + 1e-9 && !endsOpen(metal, view, otherEnd(end));
 			return reaches ? [] : [{ end, run }];
 		});
@@ -108,49 +110,66 @@ const endsOpen = (metal: DeviceFree, view: ConductorView, end: ConductorEnd): bo
 	return metal.devicesAt(at).length === 0 && metal.batteryAt(at) === null && metal.conductorsAt(at).every(({ id }) => id === view.id);
 };
 
+/**
+ * Where the run begins and how long it is. A conductor tapped off a cranking supply may have its device near the
+ * tap or, counting the cranking supply, near the battery: whichever leaves more room.
+ */
 function runTo(
 	study: Study,
 	metal: DeviceFree,
 	view: ConductorView,
 	end: ConductorEnd,
-	isOverfed: (view: ConductorView, end: ConductorEnd) => boolean
+	limitOf: (view: ConductorView) => GreatestDevice
 ): Run {
-	const unlimited = study.protection(view.id)[end].currentA === Infinity;
-	const start = metal.metalOfEnd(view, end);
-	const runs: Run[] = [];
-	// Unlimited current comes along any way without a device; otherwise only along conductors it is too large for as well.
-	const passes = (other: ConductorView, near: ConductorEnd) => other.id !== view.id && (unlimited || isOverfed(other, otherEnd(near)));
-	for (const { metal: at, distanceM, way } of walk(metal, start, passes)) {
-		const others = metal.conductorsAt(at).filter(({ id }) => id !== view.id && !way.includes(id));
-		const battery = unlimited ? metal.batteryAt(at) : null;
-		const branchesOff = unlimited
-			? metal.hasUnlimitedSource(at) || others.some(({ conductor }) => conductor.use === 'cranking')
-			: metal.devicesAt(at).length > 0 || others.some((other) => !isOverfed(other, otherEnd(endAt(metal, other, at))));
-		const fromOrigin = [...way].reverse();
-		const first = fromOrigin.length > 0 ? study.conductor(fromOrigin[0]!) : view;
-		const firstEnd = fromOrigin.length > 0 ? endAt(metal, first, at) : end;
-		const { batteryM, sheathedM, unsheathedM } = study.profile.overcurrent;
-		const isSheathed = [view, ...way.map(study.conductor)].every(({ conductor }) => conductor.sheathed);
-		const allowed = isSheathed ? sheathedM : unsheathedM;
-		const common = { upstreamM: distanceM, way: fromOrigin };
-		if (battery !== null) runs.push({ ...common, origin: battery, fromBattery: true, allowed: batteryM });
-		if (branchesOff) runs.push({ ...common, origin: endKey(first, firstEnd), fromBattery: false, allowed });
-	}
-	const isSheathed = view.conductor.sheathed;
-	const { sheathedM, unsheathedM } = study.profile.overcurrent;
-	const plain: Run = {
-		origin: endKey(view, end),
-		fromBattery: false,
-		upstreamM: 0,
-		way: [],
-		allowed: isSheathed ? sheathedM : unsheathedM
-	};
-	// Of several ways the one that keeps closest to what is allowed: it is the one to repair.
-	const share = (run: Run) => (run.upstreamM + view.lengthM) / run.allowed.value;
-	return runs.reduce<Run | null>((best, run) => (best && share(best) <= share(run) ? best : run), null) ?? plain;
+	const isUnlimited = study.protection(view.id)[end].currentA === Infinity;
+	const own = limitOf(view).currentA;
+	const runs = [Infinity, 0].flatMap((crankingLimitA) => {
+		const limitA = (other: ConductorView) => {
+			if (other.conductor.use === 'cranking') return crankingLimitA;
+			// A conductor that steps down begins where it does, whatever is wrong with the thicker one.
+			const stepsDown = !isUnlimited && isOver(limitOf(other).currentA, own);
+			return stepsDown ? Infinity : limitOf(other).currentA * ROUNDING;
+		};
+		const measured = unprotectedRun(study.network, view.id, end, {
+			lengthM: (id) => study.conductor(id).lengthM,
+			limitA: (id) => limitA(study.conductor(id))
+		});
+		return measured ? [runFrom(study, metal, view, end, measured, limitA)] : [];
+	});
+	const roomM = (run: Run) => run.allowed.value - run.upstreamM;
+	const best = runs.reduce((a, b) => (roomM(b) > roomM(a) ? b : a));
+	if (roomM(best) > 0) return best;
+	// What lies upstream is at fault already; this one can only be protected where it begins.
+	return { ...best, origin: endKey(view, end), fromBattery: false, upstreamM: 0, allowed: tapAllowance(study, [view]) };
 }
 
-const endAt = (metal: DeviceFree, view: ConductorView, at: number): ConductorEnd => (metal.metalOfEnd(view, 'from') === at ? 'from' : 'to');
+const tapAllowance = ({ profile: { overcurrent } }: Study, views: readonly ConductorView[]): Sourced<number> =>
+	views.every(({ conductor }) => conductor.sheathed) ? overcurrent.sheathedM : overcurrent.unsheathedM;
+
+function runFrom(
+	study: Study,
+	metal: DeviceFree,
+	view: ConductorView,
+	end: ConductorEnd,
+	{ startsAt, startNode, lengthM }: UnprotectedRun,
+	limitA: (view: ConductorView) => number
+): Run {
+	const passes = (other: ConductorView, near: ConductorEnd) =>
+		other.id !== view.id && study.protection(other.id)[otherEnd(near)].currentA > limitA(other);
+	const goal = metal.metalOf(startNode);
+	const way = [...walk(metal, metal.metalOfEnd(view, end), passes)].find((reached) => reached.metal === goal)?.way ?? [];
+	const fromOrigin = [...way].reverse();
+	const first = fromOrigin[0] === undefined ? view : study.conductor(fromOrigin[0]);
+	const firstEnd = fromOrigin[0] === undefined ? end : metal.metalOfEnd(first, 'from') === goal ? 'from' : 'to';
+	const fromBattery = startsAt === 'battery';
+	return {
+		origin: (fromBattery ? metal.batteryAt(goal) : null) ?? endKey(first, firstEnd),
+		fromBattery,
+		upstreamM: lengthM - view.lengthM,
+		way: fromOrigin,
+		allowed: fromBattery ? study.profile.overcurrent.batteryM : tapAllowance(study, [view, ...way.map(study.conductor)])
+	};
+}
 
 /** The device that every way beyond the conductor's far end leads to, if it is a single one; loads and dead ends do not count. */
 function onlyDeviceBeyond(metal: DeviceFree, view: ConductorView, end: ConductorEnd): Fault['device'] {
@@ -171,7 +190,7 @@ function onlyDeviceBeyond(metal: DeviceFree, view: ConductorView, end: Conductor
 function withFollowers(faults: readonly Fault[]): OvercurrentFault[] {
 	const byId = new Map(faults.map((fault) => [fault.view.id, fault]));
 	const leaderOf = ({ run, limit }: Fault): ConductorId | undefined =>
-		run.way.find((id) => byId.has(id) && byId.get(id)!.limit.currentA <= limit.currentA * (1 + 1e-9));
+		run.way.find((id) => byId.has(id) && byId.get(id)!.limit.currentA <= limit.currentA * ROUNDING);
 	const followers = new Map<ConductorId, ConductorId[]>();
 	for (const fault of faults) {
 		const leader = leaderOf(fault);

@@ -1,5 +1,5 @@
 /** Volts lost between a supply and a load, and where. */
-import type { Branch, LoadBranch, Network, NodeIndex } from '#core/network';
+import type { BatteryBranch, Branch, LoadBranch, Network, NodeIndex, SourceBranch } from '#core/network';
 import type { OperatingPoint } from '#core/solver';
 import type { Study } from './study.ts';
 
@@ -12,6 +12,13 @@ export interface PathDrop {
 	readonly steps: readonly { readonly branch: Branch; readonly dropV: number }[];
 }
 
+type Supply = BatteryBranch | SourceBranch;
+
+const suppliesOf = <S extends Supply>(all: readonly S[], filter: (pole: 'positive' | 'negative') => (supply: S) => boolean) => ({
+	positive: all.filter(filter('positive')),
+	negative: all.filter(filter('negative'))
+});
+
 const NOMINAL_V = [12, 24, 48];
 
 /**
@@ -19,17 +26,10 @@ const NOMINAL_V = [12, 24, 48];
  * load's terminals and back. Null where no supply delivers.
  */
 export function pathDrop({ network, nets, diagram }: Study, point: OperatingPoint, load: LoadBranch): PathDrop | null {
-	const onNet =
-		(pole: 'positive' | 'negative', amps: Float64Array) => (supply: { readonly index: number; readonly [P in typeof pole]: NodeIndex }) =>
-			amps[supply.index]! > 0 && nets.of(supply[pole]) === nets.of(load[pole]);
-	const batteries = {
-		positive: network.batteries.filter(onNet('positive', point.batteryA)),
-		negative: network.batteries.filter(onNet('negative', point.batteryA))
-	};
-	const sources = {
-		positive: network.sources.filter(onNet('positive', point.sourceA)),
-		negative: network.sources.filter(onNet('negative', point.sourceA))
-	};
+	const delivers = (pole: 'positive' | 'negative', amps: Float64Array) => (supply: Supply) =>
+		amps[supply.index]! > 0 && nets.of(supply[pole]) === nets.of(load[pole]);
+	const batteries = suppliesOf(network.batteries, (pole) => delivers(pole, point.batteryA));
+	const sources = suppliesOf(network.sources, (pole) => delivers(pole, point.sourceA));
 	const fromBattery = batteries.positive.length > 0 && batteries.negative.length > 0;
 	const { positive, negative } = fromBattery ? batteries : sources;
 	if (positive.length === 0 || negative.length === 0) return null;

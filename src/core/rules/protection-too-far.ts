@@ -35,7 +35,7 @@ export const protectionTooFar = defineRule({
 
 	messages: {
 		tooFar: ({ name, gauge, origin, runM, device, allowedM, fedBy, also, sheathedM }: Data) => ({
-			message: `${capital(name)} (${gauge}) runs ${metresText(runM)} from ${origin} to ${device}, its first fuse or breaker; ${metresText(allowedM)} is allowed. On that length ${fedBy === null ? 'nothing limits the current' : `only ${fedBy} limits the current`}.${also}`,
+			message: `${capital(name)} (${gauge}) runs ${metresText(runM)} from ${origin} to ${device}, its first fuse or breaker; ${metresText(allowedM)} is allowed. On that length the current is limited ${fedBy === null ? 'by nothing' : `only by ${fedBy}`}.${also}`,
 			remedy: `Move ${device} to within ${metresText(allowedM)} of ${origin}, measured along the conductor${sheathedM === null ? '' : `; sheathed over its whole length it may be ${metresText(sheathedM)} away`}.`
 		})
 	},

@@ -1,6 +1,6 @@
 import { gaugeText } from '#core/conductors';
 import { ampsText, metresText } from '#core/units';
-import { alsoText, amperageSource, largestRatingA, lengthAssumptions, limitedByText } from './conductor-words.ts';
+import { alsoText, amperageSource, largestRatingA, lengthAssumptions, limitedByText, sources } from './conductor-words.ts';
 import { defineRule } from './define.ts';
 import { endKey, otherEnd } from './device-free.ts';
 import { overcurrentFaults } from './overcurrent.ts';
@@ -33,7 +33,7 @@ export const twoSourceConductor = defineRule({
 
 	messages: {
 		oneEnd: ({ name, gauge, openEnd, otherEnd, fedBy, otherFedBy, limitA, ratingA, allowedM, also }: Data) => ({
-			message: `${capital(name)} (${gauge}) can be fed from both ends. At ${otherEnd} ${otherFedBy} limits the current; at ${openEnd} ${fedBy === null ? 'nothing does' : `only ${fedBy} does, more than the ${ampsText(limitA)} allowed`}.${also}`,
+			message: `${capital(name)} (${gauge}) can be fed from both ends. At ${otherEnd} the current is limited by ${otherFedBy}, at ${openEnd} ${fedBy === null ? 'by nothing' : `only by ${fedBy}, more than the ${ampsText(limitA)} allowed`}.${also}`,
 			remedy: `Fit a fuse or breaker of at most ${ampsText(ratingA)} within ${metresText(allowedM)} of ${openEnd} as well.`
 		})
 	},
@@ -57,7 +57,7 @@ export const twoSourceConductor = defineRule({
 					also: alsoText(study, alike)
 				},
 				at: subjects([conductorSubject(view.id), ...parts.map(partSubject), ...alike.map(conductorSubject)]),
-				source: `${this.meta.source[study.profile.id] ?? this.meta.source.default}; ${limit.source}; ${amperageSource(view.ampacity)}`,
+				source: sources(this.meta.source[study.profile.id] ?? this.meta.source.default, limit.source, amperageSource(view.ampacity)),
 				unverified: view.ampacity.unverified,
 				assumptions: lengthAssumptions([view, ...run.way.map(study.conductor)])
 			};

@@ -1,6 +1,6 @@
 import { gaugeText } from '#core/conductors';
 import { ampsText, metresText } from '#core/units';
-import { alsoText, amperageSource, largestRatingA, lengthAssumptions } from './conductor-words.ts';
+import { alsoText, amperageSource, largestRatingA, lengthAssumptions, sources } from './conductor-words.ts';
 import { defineRule } from './define.ts';
 import { overcurrentFaults } from './overcurrent.ts';
 import { conductorSubject, subjects } from './subjects.ts';
@@ -49,7 +49,7 @@ export const unprotectedConductor = defineRule({
 					allowedM: run.allowed.value
 				},
 				at: subjects([view.id, ...alike].map(conductorSubject)),
-				source: `${this.meta.source[study.profile.id] ?? this.meta.source.default}; ${limit.source}; ${amperageSource(view.ampacity)}`,
+				source: sources(this.meta.source[study.profile.id] ?? this.meta.source.default, limit.source, amperageSource(view.ampacity)),
 				unverified: view.ampacity.unverified,
 				assumptions: lengthAssumptions([view, ...run.way.map(study.conductor)])
 			};

@@ -22,7 +22,7 @@ interface Data {
 
 const lost = ({ name, currentA, dropV, nominalV, caseName }: Data): string =>
 	`${capital(name)} loses ${voltsText(dropV)}, ${percentText((100 * dropV) / nominalV)} of ${nominalV} V, on the way there and back at ${ampsText(currentA)} in "${caseName}"`;
-const most = (data: Data): string => (data.most ? ` Most of it is lost in ${data.most}.` : '');
+const most = (data: Data): string => (data.most ? ` The largest part is lost in ${data.most}.` : '');
 
 export const voltageDrop = defineRule({
 	meta: {
@@ -61,7 +61,7 @@ export const voltageDrop = defineRule({
 			const conductors = drop.steps.flatMap(({ branch, dropV }) =>
 				branch.origin.kind === 'conductor' ? [{ view: study.conductor(branch.origin.id), dropV }] : []
 			);
-			const [largest, ...rest] = [...drop.steps].sort((a, b) => b.dropV - a.dropV);
+			const [largest, ...rest] = [...drop.steps].sort((a, b) => Math.round((b.dropV - a.dropV) * 1e6));
 			// The return of the same circuit usually loses as much: name both.
 			const twin = rest.find(({ branch, dropV }) => branch.origin.kind === largest?.branch.origin.kind && dropV > 0.75 * largest.dropV);
 			const top = [largest, twin].flatMap((step) => step ?? []);
