@@ -3,7 +3,7 @@ import type { Workbench } from './context.ts';
 /** Puts a part in the middle of what can be seen, beside what already lies there. */
 export function placeInMiddle({ editor, view }: Workbench, partKind: string): void {
 	const { canvas } = view;
-	const middle = canvas?.toDiagram({ x: window.innerWidth / 2, y: window.innerHeight / 2 }) ?? { x: 0, y: 0 };
+	const middle = canvas?.toDiagram(view.coverage.middle()) ?? { x: 0, y: 0 };
 	editor.placePart(
 		partKind,
 		clearPlace(

@@ -116,7 +116,7 @@ export const texts = {
 		unknownKind: (kind: string) =>
 			`This build does not know the kind “${kind}”. The part is kept as it is, but nothing about it is checked.`,
 		label: 'Designation',
-		labelHint: 'Letter and number, as printed on the part',
+		labelHint: 'Letter and number, as on the part’s label',
 		note: 'Note',
 		ratings: 'Ratings',
 		studs: 'Studs and clamps',
@@ -202,16 +202,13 @@ export const texts = {
 		system: 'System',
 		nominal: 'Nominal voltage',
 		craft: 'Built into',
-		crafts: { vehicle: 'A road vehicle or trailer', boat: 'A boat', cabin: 'A cabin or station' },
+		crafts: { vehicle: 'Vehicle or trailer', boat: 'Boat', cabin: 'Cabin or station' },
 		negative: 'Negative pole',
-		negatives: { bonded: 'Bonded to chassis or hull', insulated: 'Insulated from it' },
+		negativeHint: 'To chassis or hull, or from it',
+		negatives: { bonded: 'Bonded', insulated: 'Insulated' },
 		profile: 'Check against',
 		scheme: 'Colour scheme',
-		schemes: {
-			abyc: 'Red and yellow (small craft, North America)',
-			'iec-60446': 'Red and black',
-			'iec-60445': 'Brown and grey (DC, Europe)'
-		},
+		schemes: { abyc: 'Red and yellow', 'iec-60446': 'Red and black', 'iec-60445': 'Brown and grey' },
 		ambient: 'Temperatures',
 		outside: 'Ordinary space',
 		engine: 'Engine space',
@@ -288,7 +285,7 @@ export const texts = {
 		nothingSelected: 'Nothing selected',
 		selected: (n: number) => `${n} selected`,
 		caution: 'A drawing aid, not an inspection.',
-		cautionMore: 'Read the cautions'
+		cautionMore: 'Cautions'
 	},
 
 	cautions: {

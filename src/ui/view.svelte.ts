@@ -4,6 +4,7 @@ import { MediaQuery } from 'svelte/reactivity';
 import type { Canvas } from '#canvas';
 import type { ItemKey } from '#core/diagram';
 import type { Point } from '#core/geometry';
+import { Coverage } from './coverage.ts';
 import { Theme } from './theme.svelte.ts';
 
 export type PanelName = 'shelf' | 'outline' | 'inspector' | 'findings';
@@ -21,6 +22,7 @@ const NARROW = '(max-width: 1023px)';
 
 export class View {
 	readonly theme = new Theme();
+	readonly coverage = new Coverage();
 	readonly #narrow = new MediaQuery(NARROW);
 	/** Null until the canvas is mounted. */
 	canvas = $state.raw<Canvas | null>(null);
