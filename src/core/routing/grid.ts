@@ -2,16 +2,24 @@
  * The lines a route may run on: few, at the clearance from each part and through the two ends. What a step on a
  * line costs is worked out for a whole line at once, when the search first comes to it.
  */
-import type { Box, Point } from '#core/geometry';
-import { BLOCKED_TRACK_PER_MM, CROSSING_MM, SAME_LINE_MM, SHARED_TRACK_PER_MM, THROUGH_PART_PER_MM } from './settings.ts';
+import { inflateBox, type Box } from '#core/geometry';
+import {
+	BLOCKED_TRACK_PER_MM,
+	CLOSE_TRACK_PER_MM,
+	CROSSING_MM,
+	SAME_LINE_MM,
+	SHARED_TRACK_PER_MM,
+	THROUGH_PART_PER_MM,
+	laneSpacingMm
+} from './settings.ts';
+import type { Stub } from './stub.ts';
 import type { Stretch } from './tracks.ts';
 
 export interface GridInput {
 	readonly obstacles: readonly Box[];
-	/** Points that get a line of their own in both directions. */
-	readonly anchors: readonly Point[];
-	/** Lines beside the anchors, at this distance; 0 for none. */
-	readonly besideMm: number;
+	/** The two ends, whose exits get lines of their own in both directions. */
+	readonly ends: readonly Stub[];
+	readonly widthMm: number;
 	readonly window: Box;
 	/** Distances from the bodies at which there are lines. */
 	readonly offsetsMm: readonly number[];
@@ -40,20 +48,24 @@ export class Grid {
 		const blocked = input.obstacles.map((box) => keepOff(box, input));
 		this.#blockedRows = blocked.map((b) => [b.minY, b.maxY, b.minX, b.maxX]);
 		this.#blockedColumns = blocked.map((b) => [b.minX, b.maxX, b.minY, b.maxY]);
-		const { window, anchors } = input;
+		const { window, ends, offsetsMm, obstacles } = input;
+		const spacing = (other: number): number => laneSpacingMm(input.widthMm, other);
+		const xs = obstacles.flatMap((b) => offsetsMm.flatMap((off) => [b.minX - off, b.maxX + off]));
+		const ys = obstacles.flatMap((b) => offsetsMm.flatMap((off) => [b.minY - off, b.maxY + off]));
+		const exact = ends.map((end) => end.exit);
 		this.xs = lines(
-			anchors.map((p) => p.x),
-			input.obstacles.flatMap((b) => input.offsetsMm.flatMap((off) => [b.minX - off, b.maxX + off])),
-			input.besideMm,
-			window.minX,
-			window.maxX
+			exact.map((p) => p.x),
+			xs.filter((x) => x >= window.minX && x <= window.maxX),
+			input.vertical,
+			spacing,
+			spacing(input.widthMm)
 		);
 		this.ys = lines(
-			anchors.map((p) => p.y),
-			input.obstacles.flatMap((b) => input.offsetsMm.flatMap((off) => [b.minY - off, b.maxY + off])),
-			input.besideMm,
-			window.minY,
-			window.maxY
+			exact.map((p) => p.y),
+			ys.filter((y) => y >= window.minY && y <= window.maxY),
+			input.horizontal,
+			spacing,
+			spacing(input.widthMm)
 		);
 		this.#alongX = new Array(this.ys.length);
 		this.#alongY = new Array(this.xs.length);
@@ -92,9 +104,11 @@ export class Grid {
 				if (inside > 0) costs[i]! += this.#input.throughParts ? inside * THROUGH_PART_PER_MM : Infinity;
 			}
 		}
-		for (const { at, from, to, held } of parallel) {
-			if (Math.abs(at - line) > SAME_LINE_MM) continue;
-			const perMm = held ? BLOCKED_TRACK_PER_MM : SHARED_TRACK_PER_MM;
+		for (const { at, from, to, held, widthMm } of parallel) {
+			const away = Math.abs(at - line);
+			const onIt = away < SAME_LINE_MM;
+			if (!onIt && (!held || away >= laneSpacingMm(widthMm, this.#input.widthMm) - SAME_LINE_MM)) continue;
+			const perMm = onIt ? (held ? BLOCKED_TRACK_PER_MM : SHARED_TRACK_PER_MM) : CLOSE_TRACK_PER_MM;
 			for (let i = stepAt(stops, from); i < costs.length && stops[i]! < to; i++) {
 				const shared = Math.min(to, stops[i + 1]!) - Math.max(from, stops[i]!);
 				if (shared > 0) costs[i]! += shared * perMm;
@@ -114,20 +128,36 @@ export class Grid {
 }
 
 /** A body and the room around it; no room where an end of this route already stands in it. */
-function keepOff(box: Box, { keepOffMm, anchors }: GridInput): Box {
-	const wide = { minX: box.minX - keepOffMm, minY: box.minY - keepOffMm, maxX: box.maxX + keepOffMm, maxY: box.maxY + keepOffMm };
-	const standsIn = anchors.some((p) => p.x > wide.minX && p.x < wide.maxX && p.y > wide.minY && p.y < wide.maxY);
+function keepOff(box: Box, { keepOffMm, ends }: GridInput): Box {
+	const wide = inflateBox(box, keepOffMm);
+	const standsIn = ends.some(({ clear: p }) => p.x > wide.minX && p.x < wide.maxX && p.y > wide.minY && p.y < wide.maxY);
 	return standsIn ? box : wide;
 }
 
-/** Sorted coordinates; those of the ends are exact and win over others close by, which would only make kinks. */
-function lines(exact: readonly number[], others: readonly number[], beside: number, low: number, high: number): Float64Array {
-	const near = beside / 2;
+/**
+ * Sorted coordinates. Those of the ends are exact and win over others close by, which would only make kinks. A line
+ * on which a held stretch is in the way gets lines beside that stretch.
+ */
+function lines(
+	exact: readonly number[],
+	others: readonly number[],
+	held: readonly Stretch[],
+	spacing: (widthMm: number) => number,
+	beside: number
+): Float64Array {
+	const kinkMm = spacing(0) / 2;
 	const all = [...exact];
-	for (const at of exact) if (beside > 0) all.push(at - beside, at + beside);
-	for (const at of others) {
-		if (at < low || at > high) continue;
-		if (near === 0 || exact.every((e) => e === at || Math.abs(e - at) > near)) all.push(at);
+	for (const at of exact) all.push(at - beside, at + beside);
+	for (const at of others) if (exact.every((e) => e === at || Math.abs(e - at) > kinkMm)) all.push(at);
+	const own = all.length;
+	for (const stretch of held) {
+		if (!stretch.held) continue;
+		const room = spacing(stretch.widthMm);
+		for (let i = 0; i < own; i++) {
+			if (Math.abs(all[i]! - stretch.at) >= room) continue;
+			all.push(stretch.at - room, stretch.at + room);
+			break;
+		}
 	}
 	const sorted = Float64Array.from(all).sort();
 	let kept = 0;

@@ -1,9 +1,9 @@
 /** One conductor's route, given what is in its way and where others already run. */
-import { boxOfPoints, boxesIntersect, inflateBox, simplifyOrthogonal, unionBoxes, type Box, type Point, type Side } from '#core/geometry';
+import { boxOfPoints, boxesIntersect, inflateBox, simplifyOrthogonal, unionBoxes, type Box, type Point } from '#core/geometry';
 import { Grid } from './grid.ts';
 import { cheapestPath } from './search.ts';
-import { CLEARANCE_MM, LANE_GAP_MM, BODY_GAP_MM, WINDOW_MM } from './settings.ts';
-import type { FindBoxes } from './stub.ts';
+import { CLEARANCE_MM, BODY_GAP_MM, WINDOW_MM } from './settings.ts';
+import type { FindBoxes, Stub } from './stub.ts';
 import type { Tracks } from './tracks.ts';
 
 export interface Around {
@@ -14,21 +14,13 @@ export interface Around {
 	readonly thorough: boolean;
 }
 
-export interface Leg {
-	readonly from: Point;
-	/** Direction of travel at the start and end; null when free. */
-	readonly leave: Side | null;
-	readonly to: Point;
-	readonly arrive: Side | null;
-	readonly widthMm: number;
-}
-
 /**
  * Tries what is tidy first, then narrower gaps and longer ways round, then along the bodies' very edges, and at
  * last straight through what cannot be avoided. The last one finds a way always.
  */
-export function pathOf(leg: Leg, around: Around): Point[] {
-	const tidy = Math.min(leg.widthMm / 2 + BODY_GAP_MM, CLEARANCE_MM);
+export function pathOf(from: Stub, to: Stub, widthMm: number, around: Around): Point[] {
+	const leg = { from, to, widthMm };
+	const tidy = Math.min(widthMm / 2 + BODY_GAP_MM, CLEARANCE_MM);
 	const near = windowOf(leg, WINDOW_MM, around.find);
 	const attempts: Attempt[] = [{ window: near, offsetsMm: [CLEARANCE_MM], keepOffMm: tidy, throughParts: false }];
 	if (around.thorough) {
@@ -45,7 +37,13 @@ export function pathOf(leg: Leg, around: Around): Point[] {
 		if (path) return path;
 	}
 	// Only reached when the window's own lines do not join the ends, which the anchors' lines always do.
-	return simplifyOrthogonal([leg.from, { x: leg.to.x, y: leg.from.y }, leg.to]);
+	return simplifyOrthogonal([from.exit, { x: to.exit.x, y: from.exit.y }, to.exit]);
+}
+
+interface Leg {
+	readonly from: Stub;
+	readonly to: Stub;
+	readonly widthMm: number;
 }
 
 interface Attempt {
@@ -62,17 +60,17 @@ function tryPath(leg: Leg, attempt: Attempt, { find, tracks }: Around): Point[] 
 	const grid = new Grid({
 		...attempt,
 		obstacles: find(window),
-		anchors: [leg.from, leg.to],
-		besideMm: leg.widthMm + LANE_GAP_MM,
+		ends: [leg.from, leg.to],
+		widthMm: leg.widthMm,
 		horizontal: tracks?.horizontalIn(window) ?? [],
 		vertical: tracks?.verticalIn(window) ?? []
 	});
-	return cheapestPath(grid, leg.from, leg.leave, leg.to, leg.arrive);
+	return cheapestPath(grid, leg.from, leg.to);
 }
 
 /** The ends and a margin, and room to walk around whatever stands across the margin's edge. */
 function windowOf(leg: Leg, margin: number, find: FindBoxes): Box {
-	const inner = inflateBox(boxOfPoints([leg.from, leg.to]), margin);
+	const inner = inflateBox(boxOfPoints([leg.from.at, leg.from.exit, leg.to.at, leg.to.exit]), margin);
 	let window = inner;
 	for (const box of find(inner)) if (boxesIntersect(box, inner)) window = unionBoxes(window, inflateBox(box, CLEARANCE_MM));
 	return window;

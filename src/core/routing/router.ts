@@ -4,7 +4,6 @@ import {
 	boxOfPoints,
 	inflateBox,
 	isOrthogonal,
-	oppositeSide,
 	polylineIntersectsBox,
 	samePoint,
 	simplifyOrthogonal,
@@ -16,6 +15,7 @@ import { cutsOf, throughBends } from './hand-set.ts';
 import { pathOf, type Around } from './path.ts';
 import { movable, type Run } from './run.ts';
 import { CLEARANCE_MM } from './settings.ts';
+import { squeezedIn } from './squeezed.ts';
 import { stubOf, type FindBoxes, type Stub } from './stub.ts';
 import { Tracks } from './tracks.ts';
 import type { Obstacle, RouteRequest, Routes } from './types.ts';
@@ -79,44 +79,74 @@ function reroute(
 	for (const request of byId(requests)) {
 		if (staleIds.has(request.id)) continue;
 		const points = before.get(request.id)!;
-		tracks.set(request.id, points);
+		tracks.set(request.id, points, request.widthMm);
 		runs.push({
 			id: request.id,
 			widthMm: request.widthMm,
-			from: stubOf(request.from, find),
-			to: stubOf(request.to, find),
+			from: stubOf(request.from, request.widthMm, find),
+			to: stubOf(request.to, request.widthMm, find),
 			hold: hasBends(request) ? 'hand' : 'kept',
 			points: movable(points),
 			moved: false
 		});
 	}
 
-	const around: Around = { find, tracks, thorough: true };
-	const direct = new Map<string, readonly Point[]>();
-	for (const request of nearestFirst(stale)) {
-		const { points, from, to } = routeOne(request, around);
-		tracks.set(request.id, points);
-		direct.set(request.id, points);
-		runs.push({
-			id: request.id,
-			widthMm: request.widthMm,
-			from,
-			to,
-			hold: hasBends(request) ? 'hand' : 'free',
-			points: movable(points),
-			moved: false
-		});
+	const around = { find, tracks, thorough: true };
+	const direct = routeAll(nearestFirst(stale), around);
+	for (const [request, { points, from, to }] of direct) {
+		const hold = hasBends(request) ? 'hand' : 'free';
+		runs.push({ id: request.id, widthMm: request.widthMm, from, to, hold, points: movable(points), moved: false });
+	}
+	if (stale.length > 0) {
+		spreadLanes(runs, find);
+		repair(runs, new Map(stale.map((request) => [request.id, request])), around);
 	}
 
-	if (stale.length > 0) spreadLanes(runs, find);
+	const originals = new Map([...direct].map(([{ id }, { points }]) => [id, points]));
 	const after = new Map(runs.map((run) => [run.id, run]));
 	return new Map(
 		requests.map(({ id }) => {
 			const run = after.get(id)!;
-			const original = direct.get(id) ?? before.get(id)!;
+			const original = originals.get(id) ?? before.get(id)!;
 			return [id, run.moved ? checked(run, original, find) : original];
 		})
 	);
+}
+
+/** Each in turn, and each once more when all the others are known. */
+function routeAll(requests: readonly RouteRequest[], around: Around & { readonly tracks: Tracks }): Map<RouteRequest, Routed> {
+	const routed = new Map<RouteRequest, Routed>();
+	for (let pass = 0; pass < 2; pass++) {
+		for (const request of requests) {
+			if (pass > 0 && hasBends(request)) continue;
+			around.tracks.delete(request.id);
+			const result = routeOne(request, around);
+			around.tracks.set(request.id, result.points, request.widthMm);
+			routed.set(request, result);
+		}
+	}
+	return routed;
+}
+
+/** Routes the conductors that found no room in their track anew, now that the lanes of all others are known. */
+function repair(runs: readonly Run[], requests: ReadonlyMap<string, RouteRequest>, around: Around & { readonly tracks: Tracks }): void {
+	const squeeze = squeezedIn(runs);
+	if (squeeze.ids.size === 0) return;
+	const snapshot = runs.map((run) => ({ points: movable(run.points), hold: run.hold, moved: run.moved }));
+	for (const run of runs) around.tracks.set(run.id, run.points, run.widthMm, true);
+	for (const run of runs) {
+		if (!squeeze.ids.has(run.id)) {
+			if (run.hold === 'free') run.hold = 'kept';
+			continue;
+		}
+		around.tracks.delete(run.id);
+		run.points = movable(routeOne(requests.get(run.id)!, around).points);
+		run.moved = true;
+		around.tracks.set(run.id, run.points, run.widthMm, true);
+	}
+	spreadLanes(runs, around.find);
+	if (squeezedIn(runs).badness <= squeeze.badness) return;
+	runs.forEach((run, i) => Object.assign(run, snapshot[i]));
 }
 
 /** The spread route, or the one before spreading if the spread one cuts more bodies. */
@@ -139,11 +169,11 @@ interface Routed {
 }
 
 function routeOne(request: RouteRequest, around: Around): Routed {
-	const from = stubOf(request.from, around.find);
-	const to = stubOf(request.to, around.find);
+	const from = stubOf(request.from, request.widthMm, around.find);
+	const to = stubOf(request.to, request.widthMm, around.find);
 	if (hasBends(request)) return { from, to, points: throughBends(from, request.bends!, to, around.find) };
 	if (samePoint(from.at, to.at)) return { from, to, points: [from.at, to.at] };
-	const path = pathOf({ from: from.exit, leave: from.side, to: to.exit, arrive: oppositeSide(to.side), widthMm: request.widthMm }, around);
+	const path = pathOf(from, to, request.widthMm, around);
 	return { from, to, points: simplifyOrthogonal([from.at, ...path, to.at]) };
 }
 

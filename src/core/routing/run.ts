@@ -16,7 +16,7 @@ export interface Run {
 	 * `free` may move anywhere; `kept` was drawn before and moves only when the others would not fit; `hand` follows
 	 * bends set by hand and never moves.
 	 */
-	readonly hold: 'free' | 'kept' | 'hand';
+	hold: 'free' | 'kept' | 'hand';
 	points: MovablePoint[];
 	moved: boolean;
 }

@@ -1,8 +1,9 @@
 /** A* over a grid, with the direction of travel in the state, so that bends can be priced. */
-import { simplifyOrthogonal, type Point, type Side } from '#core/geometry';
+import { isHorizontal, simplifyOrthogonal, type Point, type Side } from '#core/geometry';
 import { CostHeap } from './heap.ts';
 import { BEND_MM } from './settings.ts';
 import type { Grid } from './grid.ts';
+import type { Stub } from './stub.ts';
 
 /** Directions are numbered clockwise: north, east, south, west. */
 const DIRECTION: Readonly<Record<Side, number>> = { north: 0, east: 1, south: 2, west: 3 };
@@ -15,98 +16,100 @@ let round = 0;
 const heap = new CostHeap();
 
 /**
- * Cheapest orthogonal path between two points of the grid, or null when there is none.
- *
- * @param leave Direction of travel at the start; turning back is not allowed.
- * @param arrive Direction of travel at the end; null when any will do.
+ * Cheapest orthogonal path between two stubs, or null when there is none. It starts and ends on the first line that
+ * crosses the stub beyond its body, and turns there at the earliest.
  */
-export function cheapestPath(grid: Grid, from: Point, leave: Side | null, to: Point, arrive: Side | null): Point[] | null {
+export function cheapestPath(grid: Grid, from: Stub, to: Stub): Point[] | null {
 	const { xs, ys } = grid;
 	const columns = xs.length;
-	reserve(columns * ys.length * 4);
-	const goalColumn = xs.indexOf(to.x);
-	const goalRow = ys.indexOf(to.y);
-	const startNode = ys.indexOf(from.y) * columns + xs.indexOf(from.x);
-	const goalNode = goalRow * columns + goalColumn;
-	const arriveAt = arrive === null ? -1 : DIRECTION[arrive];
+	const rows = ys.length;
+	reserve(columns * rows * 4);
+	const startNode = firstNode(grid, from);
+	const goalNode = firstNode(grid, to);
+	const goalX = xs[goalNode % columns]!;
+	const goalY = ys[Math.floor(goalNode / columns)]!;
+	const arrive = (DIRECTION[to.side] + 2) & 3;
 
 	/** Never more than what is left to pay: the distance, and the bends that no route can do without. */
 	const atLeast = (column: number, row: number, direction: number): number => {
-		const dx = to.x - xs[column]!;
-		const dy = to.y - ys[row]!;
-		const wantsX = dx > 0 ? 1 : 3;
-		const wantsY = dy > 0 ? 2 : 0;
-		let bends = 0;
-		if (dx !== 0 && dy !== 0) {
-			bends = 1;
-			if (direction !== wantsX && direction !== wantsY) bends = 2;
-			else if (arriveAt >= 0 && arriveAt !== (direction === wantsX ? wantsY : wantsX)) bends = 2;
-		} else if (dx !== 0 || dy !== 0) {
-			const wants = dx !== 0 ? wantsX : wantsY;
-			if (direction !== wants) bends = 1;
-			if (arriveAt >= 0 && arriveAt !== wants) bends += 1;
-		} else if (arriveAt >= 0 && direction !== arriveAt) bends = 1;
-		return Math.abs(dx) + Math.abs(dy) + bends * BEND_MM;
+		const dx = goalX - xs[column]!;
+		const dy = goalY - ys[row]!;
+		return Math.abs(dx) + Math.abs(dy) + leastBends(dx, dy, direction, arrive) * BEND_MM;
+	};
+	const open = round;
+	const done = round + 1;
+	const visit = (node: number, direction: number, column: number, row: number, cost: number, before: number): void => {
+		const state = node * 4 + direction;
+		const mark = stamp[state]!;
+		if (mark === done || (mark === open && best[state]! <= cost)) return;
+		best[state] = cost;
+		previous[state] = before;
+		stamp[state] = open;
+		heap.push(state, cost + atLeast(column, row, direction));
 	};
 
 	heap.clear();
-	for (let direction = 0; direction < 4; direction++) {
-		if (leave !== null && direction !== DIRECTION[leave]) continue;
-		const state = startNode * 4 + direction;
-		best[state] = 0;
-		previous[state] = -1;
-		stamp[state] = round;
-		heap.push(state, atLeast(startNode % columns, Math.floor(startNode / columns), direction));
-	}
-
-	const done = round + 1;
+	visit(startNode, DIRECTION[from.side], startNode % columns, Math.floor(startNode / columns), 0, -1);
 	while (heap.size > 0) {
 		const state = heap.pop();
 		if (stamp[state] === done) continue;
+		stamp[state] = done;
 		const node = state >> 2;
 		const direction = state & 3;
 		const spent = best[state]!;
-		if (node === goalNode && (arriveAt < 0 || direction === arriveAt)) return trace(state, columns, xs, ys);
-		stamp[state] = done;
 		const column = node % columns;
 		const row = (node - column) / columns;
-
-		// Turning is a step of its own that stays on the node.
-		for (const turn of [1, 3]) {
-			const next = node * 4 + ((direction + turn) & 3);
-			visit(next, state, spent + BEND_MM, column, row, done, atLeast);
+		if (node === goalNode) {
+			if (direction === arrive) return trace(state, columns, xs, ys);
+			if (direction !== ((arrive + 2) & 3)) visit(node, arrive, column, row, spent + BEND_MM, state);
 		}
-		const towards = direction === 0 || direction === 3 ? -1 : 1;
-		if (direction & 1) {
-			const to = column + towards;
-			if (to < 0 || to >= columns) continue;
-			const cost = grid.alongX(row)[towards > 0 ? column : to]!;
-			if (cost !== Infinity) visit((node + towards) * 4 + direction, state, spent + cost, to, row, done, atLeast);
-		} else {
-			const to = row + towards;
-			if (to < 0 || to >= ys.length) continue;
-			const cost = grid.alongY(column)[towards > 0 ? row : to]!;
-			if (cost !== Infinity) visit((node + towards * columns) * 4 + direction, state, spent + cost, column, to, done, atLeast);
+		// Straight on, then to both sides. A turn is always followed by a step, so that no route turns on the spot.
+		for (const turn of TURNS) {
+			const heading = (direction + turn) & 3;
+			const bend = turn === 0 ? 0 : BEND_MM;
+			if (heading & 1) {
+				const next = heading === 1 ? column + 1 : column - 1;
+				if (next < 0 || next >= columns) continue;
+				const step = grid.alongX(row)[heading === 1 ? column : next]!;
+				if (step !== Infinity) visit(row * columns + next, heading, next, row, spent + step + bend, state);
+			} else {
+				const next = heading === 2 ? row + 1 : row - 1;
+				if (next < 0 || next >= rows) continue;
+				const step = grid.alongY(column)[heading === 2 ? row : next]!;
+				if (step !== Infinity) visit(next * columns + column, heading, column, next, spent + step + bend, state);
+			}
 		}
 	}
 	return null;
 }
 
-function visit(
-	state: number,
-	from: number,
-	cost: number,
-	column: number,
-	row: number,
-	done: number,
-	atLeast: (column: number, row: number, direction: number) => number
-): void {
-	const mark = stamp[state]!;
-	if (mark === done || (mark === round && best[state]! <= cost)) return;
-	best[state] = cost;
-	previous[state] = from;
-	stamp[state] = round;
-	heap.push(state, cost + atLeast(column, row, state & 3));
+/** Straight, right, left. */
+const TURNS = [0, 1, 3] as const;
+
+/** Bends that even an empty drawing would need. */
+function leastBends(dx: number, dy: number, direction: number, arrive: number): number {
+	const wantsX = dx > 0 ? 1 : 3;
+	const wantsY = dy > 0 ? 2 : 0;
+	if (dx !== 0 && dy !== 0) {
+		if (direction !== wantsX && direction !== wantsY) return 2;
+		return arrive === (direction === wantsX ? wantsY : wantsX) ? 1 : 2;
+	}
+	if (dx === 0 && dy === 0) return direction === arrive ? 0 : 1;
+	const wants = dx !== 0 ? wantsX : wantsY;
+	return (direction === wants ? 0 : 1) + (arrive === wants ? 0 : 1);
+}
+
+/** The node where the stub first meets a line that is clear of its body. */
+function firstNode({ xs, ys }: Grid, { side, clear, exit }: Stub): number {
+	const columns = xs.length;
+	if (isHorizontal(side)) {
+		const row = ys.indexOf(exit.y);
+		const column = side === 'east' ? xs.findIndex((x) => x >= clear.x) : xs.findLastIndex((x) => x <= clear.x);
+		return row * columns + column;
+	}
+	const column = xs.indexOf(exit.x);
+	const row = side === 'south' ? ys.findIndex((y) => y >= clear.y) : ys.findLastIndex((y) => y <= clear.y);
+	return row * columns + column;
 }
 
 /** Marks of earlier searches stay behind: each search uses two numbers of its own, for open and done. */

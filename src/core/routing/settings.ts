@@ -18,6 +18,9 @@ export const CROSSING_MM = 65;
 export const SHARED_TRACK_PER_MM = 0.02;
 export const BLOCKED_TRACK_PER_MM = 3;
 
+/** Running too near to such a stretch, without lying on it. */
+export const CLOSE_TRACK_PER_MM = 0.5;
+
 /** Per millimetre inside a part, when there is no other way at all. */
 export const THROUGH_PART_PER_MM = 50;
 

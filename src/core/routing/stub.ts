@@ -3,12 +3,14 @@
  * by the given side until it is clear of that body.
  */
 import { boxContainsPoint, boxesIntersect, inflateBox, isHorizontal, outward, type Box, type Point, type Side } from '#core/geometry';
-import { CLEARANCE_MM } from './settings.ts';
+import { BODY_GAP_MM, CLEARANCE_MM } from './settings.ts';
 
 export interface Stub {
 	readonly at: Point;
 	readonly side: Side;
-	/** First point where the conductor may turn. */
+	/** First point where the conductor may turn, if it has to. */
+	readonly clear: Point;
+	/** First point where it likes to turn: at the clearance from the body, or in the middle of a narrow gap. */
 	readonly exit: Point;
 }
 
@@ -18,13 +20,14 @@ export type FindBoxes = (window: Box) => readonly Box[];
 /** A terminal this close to a body counts as belonging to it. */
 const BELONGS_MM = 0.5;
 
-export function stubOf(end: { readonly at: Point; readonly side: Side }, find: FindBoxes): Stub {
+export function stubOf(end: { readonly at: Point; readonly side: Side }, widthMm: number, find: FindBoxes): Stub {
 	const { at, side } = end;
 	const edge = reachOf(at, side, find);
 	const gap = roomBeyond(at, side, edge, find);
-	const reach = edge + Math.min(CLEARANCE_MM, gap / 2);
+	const away = (distance: number): Point => ({ x: at.x + step.x * distance, y: at.y + step.y * distance });
 	const step = outward(side);
-	return { at, side, exit: { x: at.x + step.x * reach, y: at.y + step.y * reach } };
+	const exit = Math.min(CLEARANCE_MM, gap / 2);
+	return { at, side, clear: away(edge + Math.min(exit, widthMm / 2 + BODY_GAP_MM)), exit: away(edge + exit) };
 }
 
 /**

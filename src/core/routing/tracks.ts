@@ -6,6 +6,7 @@ export interface Stretch {
 	readonly at: number;
 	readonly from: number;
 	readonly to: number;
+	readonly widthMm: number;
 	/** First and last stretches are held by their terminals. */
 	readonly held: boolean;
 }
@@ -14,16 +15,16 @@ export class Tracks {
 	readonly #horizontal = new Map<string, Stretch[]>();
 	readonly #vertical = new Map<string, Stretch[]>();
 
-	/** Replaces the stretches of this conductor. */
-	set(id: string, route: readonly Point[]): void {
+	/** Replaces the stretches of this conductor. `firm` says that none of them will give way any more. */
+	set(id: string, route: readonly Point[], widthMm: number, firm = false): void {
 		const horizontal: Stretch[] = [];
 		const vertical: Stretch[] = [];
 		for (let i = 1; i < route.length; i++) {
 			const a = route[i - 1]!;
 			const b = route[i]!;
-			const held = i === 1 || i === route.length - 1;
-			if (a.y === b.y) horizontal.push({ at: a.y, from: Math.min(a.x, b.x), to: Math.max(a.x, b.x), held });
-			else vertical.push({ at: a.x, from: Math.min(a.y, b.y), to: Math.max(a.y, b.y), held });
+			const held = firm || i === 1 || i === route.length - 1;
+			if (a.y === b.y) horizontal.push({ at: a.y, from: Math.min(a.x, b.x), to: Math.max(a.x, b.x), widthMm, held });
+			else vertical.push({ at: a.x, from: Math.min(a.y, b.y), to: Math.max(a.y, b.y), widthMm, held });
 		}
 		this.#horizontal.set(id, horizontal);
 		this.#vertical.set(id, vertical);
