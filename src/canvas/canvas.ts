@@ -4,21 +4,15 @@ import { boxCentre, inflateBox, pointAtFraction, type Box, type Point } from '#c
 import { PALETTES } from '#core/graphics';
 import { CanvasDesk } from './desk.ts';
 import { createGlide } from './glide.ts';
-import type { Canvas, CanvasHost, Insets, Tool } from './host.ts';
+import type { Canvas, CanvasHost, Insets } from './host.ts';
 import { listen } from './listen.ts';
 import { paintGrid } from './paint/grid.ts';
 import { paintOverlay } from './paint/overlay.ts';
 import { Painter } from './paint/painter.ts';
 import { paintItems } from './paint/still.ts';
-import { pick } from './pick.ts';
-import { IDLE, step, type Gesture, type PointerInput, type Press } from './pointer.ts';
+import { createPointing } from './pointing.ts';
 import { createScenes } from './scenes.ts';
 import { createStage } from './stage.ts';
-import { createConnectTool } from './tools/connect.ts';
-import { createPanTool } from './tools/pan.ts';
-import { createPlaceTool } from './tools/place.ts';
-import { createSelectTool } from './tools/select.ts';
-import type { CanvasTool, Drag } from './tools/tool.ts';
 import {
 	LIFE_SIZE,
 	centredOn,
@@ -80,14 +74,6 @@ export function createCanvas(container: HTMLDivElement, host: CanvasHost): Canva
 		}
 	});
 
-	const tools: Record<Tool['kind'], CanvasTool> = {
-		select: createSelectTool(desk),
-		pan: createPanTool(desk),
-		connect: createConnectTool(desk),
-		place: createPlaceTool(desk)
-	};
-	const tool = (): CanvasTool => tools[desk.model.tool.kind];
-
 	const glide = createGlide(
 		() => desk.view,
 		(view) => setView(view)
@@ -102,80 +88,15 @@ export function createCanvas(container: HTMLDivElement, host: CanvasHost): Canva
 		setView(view);
 	}
 
-	let state = IDLE;
-	let drag: Drag | null = null;
-	let timer: ReturnType<typeof setTimeout> | undefined;
-	let lastHover: Press | null = null;
-
-	function feed(input: PointerInput): void {
-		if (!desk.shown) return;
-		const next = step(state, input, (press) => (drag = tool().drag(press)) === null);
-		// Set first: a gesture may end in the host calling back.
-		state = next.state;
-		next.gestures.forEach(act);
-	}
-
-	function act(gesture: Gesture): void {
-		switch (gesture.kind) {
-			case 'hover':
-				lastHover = gesture;
-				return tool().hover(gesture);
-			case 'leave':
-				lastHover = null;
-				return tool().leave();
-			case 'tap':
-				return tool().tap(gesture, gesture.count);
-			case 'drag-start':
-				return;
-			case 'drag-move':
-				return drag?.move(gesture);
-			case 'drag-end':
-				return release((held) => held.end(gesture));
-			case 'drag-cancel':
-				return release((held) => held.cancel());
-			case 'pan-start':
-				tool().leave();
-				return desk.cursor('grabbing');
-			case 'pan':
-				return takeView(panBy(desk.view, gesture.dx, gesture.dy));
-			case 'pan-end':
-				return desk.cursor('default');
-			case 'pinch':
-				return takeView(zoomAbout(panBy(desk.view, gesture.dx, gesture.dy), gesture.about, gesture.factor));
-			case 'menu': {
-				tool().leave();
-				const target = pick(desk, gesture.at, gesture.device);
-				const key =
-					target === null || target.kind === 'handle' ? null : target.kind === 'mark' ? (target.mark.selects[0] ?? null) : target.key;
-				return host.openMenu(toClient(gesture.at), key);
-			}
-			case 'wait':
-				clearTimeout(timer);
-				timer = setTimeout(() => feed({ kind: 'waited' }), gesture.ms);
-				return;
-			case 'stop-waiting':
-				return clearTimeout(timer);
-		}
-	}
-
-	function release(how: (held: Drag) => void): void {
-		const held = drag;
-		drag = null;
-		desk.cursor('default');
-		if (held) how(held);
-	}
+	const pointing = createPointing(desk, { takeView, openMenu: (at, key) => host.openMenu(toClient(at), key) });
 
 	const stopListening = listen(container, {
-		input: feed,
+		input: pointing.feed,
 		wheel(at, meaning) {
 			if (meaning.kind === 'zoom') takeView(zoomAbout(desk.view, at, meaning.factor));
 			else takeView(panBy(desk.view, meaning.dx, meaning.dy));
 		},
-		escape() {
-			if (state.kind === 'idle' || state.kind === 'spent') return false;
-			feed({ kind: 'escape' });
-			return true;
-		}
+		escape: pointing.cancel
 	});
 
 	let fitted = false;
@@ -212,17 +133,10 @@ export function createCanvas(container: HTMLDivElement, host: CanvasHost): Canva
 
 	return {
 		show(model) {
-			const before = desk.shown;
-			const otherTool = before && before.tool.kind !== model.tool.kind;
-			if (otherTool) tool().leave();
-			// Somebody else changed the drawing under a gesture: its preview no longer means anything.
-			if (drag && before && before.diagram !== model.diagram) feed({ kind: 'escape' });
-			desk.show(model);
+			pointing.show(model);
 			// Halos are painted in the colour of the ground, so the ground must be of that colour.
 			container.style.backgroundColor = palette().paper;
 			fitOnce();
-			if (otherTool) desk.cursor('default');
-			if (otherTool && lastHover && state.kind === 'idle') tool().hover(lastHover);
 		},
 		fit: () => glide.to(fitted_()),
 		zoomBy(factor) {
@@ -249,12 +163,10 @@ export function createCanvas(container: HTMLDivElement, host: CanvasHost): Canva
 			return toDrawing(desk.view, { x: client.x - left, y: client.y - top });
 		},
 		cancelGesture() {
-			if (!desk.shown) return;
-			if (state.kind === 'idle' || state.kind === 'spent') tool().escape();
-			else feed({ kind: 'escape' });
+			if (!pointing.cancel()) pointing.escape();
 		},
 		destroy() {
-			clearTimeout(timer);
+			pointing.stop();
 			glide.stop();
 			stopListening();
 			resized.disconnect();
