@@ -8,6 +8,9 @@ import { ampsText, compactNumber } from '#core/units';
 import type { ConductorView, Study } from './study.ts';
 import { listed, partName } from './words.ts';
 
+/** More than a limit, and not by the last digits of a solved current or a product of factors. */
+export const exceeds = (value: number, limit: number): boolean => value > limit * (1 + 1e-6);
+
 /** "F3"; where a part has several fuses, "D1 position 3". Sources that limit themselves go by their part's name. */
 export function deviceName(study: Study, { part, link }: { readonly part: PartId; readonly link: string }): string {
 	const view = study.part(part);

@@ -1,6 +1,6 @@
 import { nextStandardRatingA } from '#core/tables';
 import { ampsText, percentText } from '#core/units';
-import { deviceName } from './conductor-words.ts';
+import { deviceName, exceeds } from './conductor-words.ts';
 import { defineRule } from './define.ts';
 import { partSubject } from './subjects.ts';
 import { capital } from './words.ts';
@@ -46,8 +46,8 @@ export const fuseBelowLoad = defineRule({
 		for (const { index, device, origin } of study.network.branches) {
 			if (!device || origin.kind !== 'link') continue;
 			const { currentA, caseId } = study.branchCurrent(index);
-			if (caseId === null || currentA <= share.value * device.ratingA) continue;
-			const isOver = currentA > device.ratingA;
+			if (caseId === null || !exceeds(currentA, share.value * device.ratingA)) continue;
+			const isOver = exceeds(currentA, device.ratingA);
 			yield {
 				message: isOver ? 'over' : 'close',
 				severity: isOver ? 'error' : 'warning',
@@ -58,7 +58,7 @@ export const fuseBelowLoad = defineRule({
 					currentA,
 					sharePercent: 100 * share.value,
 					caseName: study.diagram.cases[caseId]!.label,
-					neededA: nextStandardRatingA(currentA / share.value)
+					neededA: nextStandardRatingA(currentA / share.value / (1 + 1e-6))
 				},
 				at: [partSubject(origin.part)],
 				caseId,

@@ -7,6 +7,7 @@ import type { Branch } from '#core/network';
 import { greatestDevice, type GreatestDevice } from '#core/profiles';
 import { unprotectedRun, type LetThrough, type UnprotectedRun } from '#core/protection';
 import type { Sourced } from '#core/tables';
+import { exceeds } from './conductor-words.ts';
 import { deviceFree, endKey, otherEnd, walk, type DeviceFree } from './device-free.ts';
 import type { ConductorView, Study } from './study.ts';
 
@@ -52,10 +53,6 @@ export function overcurrentFaults(study: Study): readonly OvercurrentFault[] {
 	return faults;
 }
 
-/** Ratings are round figures: a limit is not exceeded by the last digit of a product. */
-const ROUNDING = 1 + 1e-9;
-const isOver = (currentA: number, limitA: number): boolean => currentA > limitA * ROUNDING;
-
 type Fault = Omit<OvercurrentFault, 'alike'>;
 
 function findFaults(study: Study): Fault[] {
@@ -66,7 +63,7 @@ function findFaults(study: Study): Fault[] {
 		return limits.get(id)!;
 	};
 	const isOverfed = (view: ConductorView, end: ConductorEnd): boolean =>
-		isOver(study.protection(view.id)[end].currentA, limitOf(view).currentA);
+		exceeds(study.protection(view.id)[end].currentA, limitOf(view).currentA);
 
 	return study.conductors.flatMap((view) => {
 		if (view.pole !== 'positive' || view.conductor.use === 'cranking') return [];
@@ -96,7 +93,7 @@ function kindOf(study: Study, metal: DeviceFree, { view, limit, end, letThrough,
 	const far = metal.metalOfEnd(view, otherEnd(end));
 	const deviceKey = device?.branch.origin.kind === 'link' ? `${device.branch.origin.part}.${device.branch.origin.link}` : null;
 	const isFedThroughDevice = opposite.limitedBy.some(({ part, link }) => `${part}.${link}` === deviceKey);
-	if (opposite.currentA > 0 && !isOver(opposite.currentA, limit.currentA) && (isFedThroughDevice || metal.hasSource(far)))
+	if (opposite.currentA > 0 && !exceeds(opposite.currentA, limit.currentA) && (isFedThroughDevice || metal.hasSource(far)))
 		return 'two-source';
 
 	if (device) return 'too-far';
@@ -127,8 +124,8 @@ function runTo(
 		const limitA = (other: ConductorView) => {
 			if (other.conductor.use === 'cranking') return crankingLimitA;
 			// A conductor that steps down begins where it does, whatever is wrong with the thicker one.
-			const stepsDown = !isUnlimited && isOver(limitOf(other).currentA, own);
-			return stepsDown ? Infinity : limitOf(other).currentA * ROUNDING;
+			const stepsDown = !isUnlimited && exceeds(limitOf(other).currentA, own);
+			return stepsDown ? Infinity : limitOf(other).currentA * (1 + 1e-6);
 		};
 		const measured = unprotectedRun(study.network, view.id, end, {
 			lengthM: (id) => study.conductor(id).lengthM,
@@ -190,7 +187,7 @@ function onlyDeviceBeyond(metal: DeviceFree, view: ConductorView, end: Conductor
 function withFollowers(faults: readonly Fault[]): OvercurrentFault[] {
 	const byId = new Map(faults.map((fault) => [fault.view.id, fault]));
 	const leaderOf = ({ run, limit }: Fault): ConductorId | undefined =>
-		run.way.find((id) => byId.has(id) && byId.get(id)!.limit.currentA <= limit.currentA * ROUNDING);
+		run.way.find((id) => byId.has(id) && !exceeds(byId.get(id)!.limit.currentA, limit.currentA));
 	const followers = new Map<ConductorId, ConductorId[]>();
 	for (const fault of faults) {
 		const leader = leaderOf(fault);

@@ -1,6 +1,6 @@
 import { gaugeText } from '#core/conductors';
 import { ampsText } from '#core/units';
-import { amperageSource, amperageText, gaugeForCurrent } from './conductor-words.ts';
+import { amperageSource, amperageText, exceeds, gaugeForCurrent } from './conductor-words.ts';
 import { defineRule } from './define.ts';
 import { conductorSubject } from './subjects.ts';
 import { capital } from './words.ts';
@@ -51,8 +51,8 @@ export const undersizedConductor = defineRule({
 			const { ampacity, continuous, conductor } = view;
 			// 33 CFR 183.425(g): cranking-motor conductors are exempt.
 			if (conductor.use === 'cranking' || continuous.caseId === null) continue;
-			const isOver = continuous.currentA > ampacity.currentA;
-			if (!isOver && continuous.currentA <= CLOSE * ampacity.currentA) continue;
+			const isOver = exceeds(continuous.currentA, ampacity.currentA);
+			if (!isOver && !exceeds(continuous.currentA, CLOSE * ampacity.currentA)) continue;
 			yield {
 				message: isOver ? 'over' : 'close',
 				severity: isOver ? 'error' : 'warning',

@@ -2,7 +2,7 @@ import { gaugeText } from '#core/conductors';
 import { greatestDevice } from '#core/profiles';
 import type { LetThrough } from '#core/protection';
 import { ampsText } from '#core/units';
-import { amperageSource, amperageText, gaugeForDevice, limitedByText, limitText } from './conductor-words.ts';
+import { amperageSource, amperageText, exceeds, gaugeForDevice, limitedByText, limitText } from './conductor-words.ts';
 import { defineRule } from './define.ts';
 import { overcurrentFaults } from './overcurrent.ts';
 import { conductorSubject, partSubject, subjects } from './subjects.ts';
@@ -44,11 +44,9 @@ export const undersizedReturn = defineRule({
 			const letThrough = from.currentA >= to.currentA ? from : to;
 			const limit = greatestDevice(study.profile, view.ampacity.currentA, study.diagram.system.nominalV);
 			// Where nothing limits the current the fault is a missing fuse in the positive.
-			if (letThrough.currentA === Infinity || letThrough.currentA <= limit.currentA * (1 + 1e-9)) continue;
+			if (letThrough.currentA === Infinity || !exceeds(letThrough.currentA, limit.currentA)) continue;
 			// The same devices are too large for a positive conductor no thicker than this: that repair serves both.
-			const known = positives.some(
-				(fault) => sameDevices(fault.letThrough, letThrough) && fault.limit.currentA <= limit.currentA * (1 + 1e-9)
-			);
+			const known = positives.some((fault) => sameDevices(fault.letThrough, letThrough) && !exceeds(fault.limit.currentA, limit.currentA));
 			if (known) continue;
 			const parts = [...new Set(letThrough.limitedBy.map(({ part }) => part))];
 			yield {
