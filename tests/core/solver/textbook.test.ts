@@ -29,8 +29,8 @@ describe('OpenStax College Physics', () => {
 			batteries: [battery('B', '+', '0', { emfV: 12, resistanceOhm: internal })],
 			loads: [load('R', '+', '0', { ohms })]
 		});
-		within(loadA[0], ...amps);
-		within(loadV[0], ...volts);
+		within(loadA[0], amps[0]!, amps[1]!);
+		within(loadV[0], volts[0]!, volts[1]!);
 	});
 
 	// College Physics 2e, section 21.3, "Kirchhoff's rules", worked example (Figure 21.25).
@@ -59,9 +59,9 @@ describe('Lessons In Electric Circuits, volume I', () => {
 			branches: [wire('W1', '+', 'l', ohm), wire('W2', 'm', '0', ohm)],
 			loads: [load('R', 'l', 'm', { ohms: 250 })]
 		});
-		within(point.loadV[0], ...loadV);
-		within(point.volts('+', 'l'), ...wireV);
-		within(point.volts('m'), ...wireV);
+		within(point.loadV[0], loadV[0]!, loadV[1]!);
+		within(point.volts('+', 'l'), wireV[0]!, wireV[1]!);
+		within(point.volts('m'), wireV[0]!, wireV[1]!);
 	});
 
 	// Chapter "Batteries and power systems": internal resistance.
