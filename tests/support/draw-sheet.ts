@@ -47,13 +47,13 @@ function contactSheet(): { primitives: Primitive[]; box: Box } {
 			params: { ...newParams(kind), ...params },
 			note: ''
 		};
-		const size = drawPart('P', part, { at: { x: 0, y: 0 }, turn: rotation }, false).box;
+		const size = drawPart('P', part, { at: { x: 0, y: 0 }, turn: rotation }).box;
 		if (x + size.maxX - size.minX > SHEET_WIDTH_MM - MARGIN_MM) {
 			x = MARGIN_MM;
 			y += rowHeight + 70;
 			rowHeight = 0;
 		}
-		const item: DrawnItem = drawPart('P', part, { at: { x: x - size.minX, y: y - size.minY }, turn: rotation }, false);
+		const item: DrawnItem = drawPart('P', part, { at: { x: x - size.minX, y: y - size.minY }, turn: rotation });
 		primitives.push(
 			...item.primitives,
 			...item.labels,

@@ -1,7 +1,7 @@
 /** Diagram → drawing. */
 import { itemKey, type Conductor, type ConductorId, type Diagram, type ItemKey, type PartId } from '#core/diagram';
-import { isEmptyBox, unionBoxes, EMPTY_BOX, type Point } from '#core/geometry';
-import { partBox, placedTerminal, poseOf } from '#core/layout';
+import { isEmptyBox, unionBoxes, EMPTY_BOX, type Point, type Side } from '#core/geometry';
+import { placedTerminal, poseOf } from '#core/layout';
 import { buildNetwork, type Network, type Pole } from '#core/network';
 import { createRouter, routeConductors, type Routes } from '#core/routing';
 import { insulationColour, type Use } from './colours.ts';
@@ -42,22 +42,23 @@ export function composeScene(diagram: Diagram, options: ComposeOptions = {}, pre
 		items.push(item);
 	};
 
+	const left = sidesLeft(diagram, routes);
 	for (const id of partsBackToFront(diagram)) {
 		const part = diagram.parts[id]!;
 		const pose = poseOf(diagram, id)!;
 		const isMounted = Object.hasOwn(diagram.mounts, id);
-		const inputs = [part.kind, part.label, part.params, pose.at.x, pose.at.y, pose.turn, isMounted];
-		keep(itemKey('part', id), inputs, () => drawPart(id, part, pose, isMounted));
+		const sides = left.get(id) ?? new Set<Side>();
+		const inputs = [part.kind, part.label, part.params, pose.at.x, pose.at.y, pose.turn, isMounted, [...sides].sort().join(' ')];
+		keep(itemKey('part', id), inputs, () => drawPart(id, part, pose, { isMounted, left: sides }));
 	}
 
 	const routed = Object.entries(diagram.conductors).flatMap(([id, conductor]): [ConductorId, Conductor, readonly Point[]][] => {
 		const route = routes.get(id);
 		return route ? [[id, conductor, route]] : [];
 	});
-	const bodies = Object.keys(diagram.parts).map((id) => partBox(diagram, id)!);
 	const tags = placeTags(
 		routed.map(([id, conductor, route]) => [id, tagWords(conductor), route]),
-		bodies
+		items.map(({ box }) => box)
 	);
 	for (const [id, conductor, route] of routed) {
 		const from = placedTerminal(diagram, conductor.from)?.terminal;
@@ -83,6 +84,23 @@ export function sceneComposer(): (diagram: Diagram, poles?: ComposeOptions['pole
 		previous = composeScene(diagram, { routes: router.update(requests, obstacles), poles }, previous);
 		return previous;
 	};
+}
+
+/** Sides of each part by which conductors leave it. */
+function sidesLeft({ conductors }: Diagram, routes: Routes): Map<PartId, Set<Side>> {
+	const left = new Map<PartId, Set<Side>>();
+	const add = (id: PartId, at: Point | undefined, toward: Point | undefined) => {
+		if (!at || !toward) return;
+		const level = Math.abs(toward.x - at.x) >= Math.abs(toward.y - at.y);
+		const side = level ? (toward.x > at.x ? 'east' : 'west') : toward.y > at.y ? 'south' : 'north';
+		left.set(id, (left.get(id) ?? new Set()).add(side));
+	};
+	for (const [id, { from, to }] of Object.entries(conductors)) {
+		const route = routes.get(id);
+		add(from.part, route?.[0], route?.[1]);
+		add(to.part, route?.at(-1), route?.at(-2));
+	}
+	return left;
 }
 
 /** Parts that stand by themselves, then mounted blocks, each after the part it sits on. */

@@ -8,7 +8,7 @@ import { drawTag, type Tag } from './tag.ts';
 import { nut, nutRadiusMm } from './terminal.ts';
 import type { DrawnItem } from './types.ts';
 
-const CASING_MM = 0.7;
+const CASING_MM = 0.8;
 /** A run shorter than this carries no pole mark. */
 const MARKED_RUN_MM = 55;
 

@@ -4,26 +4,37 @@ import { boundsOf, placePrimitives, text } from '#core/graphics';
 import { place, placeBox, type Pose } from '#core/layout';
 import { describe } from '#core/parts';
 import { wordsBeside, wordsInside } from './nameplate.ts';
-import { drawTerminal, terminalRadiusMm } from './terminal.ts';
+import { drawTerminal, nut, terminalRadiusMm } from './terminal.ts';
 import type { DrawnItem } from './types.ts';
 
 const PRINT_MM = 6;
 
+export interface PartLooks {
+	readonly isMounted?: boolean;
+	/** Sides by which conductors leave it, so that its name is not written under them. */
+	readonly left?: ReadonlySet<Side>;
+}
+
+const NO_SIDES: ReadonlySet<Side> = new Set();
+
 /**
  * A part as drawn. The plate of a mounted block is left out: its place is its host's stud.
  */
-export function drawPart(id: PartId, part: Part, pose: Pose, isMounted: boolean): DrawnItem {
+export function drawPart(id: PartId, part: Part, pose: Pose, { isMounted = false, left = NO_SIDES }: PartLooks = {}): DrawnItem {
 	const description = describe(part);
 	const body = placeBox(description.box, pose);
 	const terminals = description.terminals
 		.filter(({ mountingPlate }) => !(mountingPlate && isMounted))
 		.map((terminal) => ({ terminal, at: place(terminal.at, pose), side: rotateSide(terminal.side, pose.turn) }));
+	const hosted = isMounted ? description.terminals.filter(({ mountingPlate }) => mountingPlate) : [];
 	const primitives = [
 		...placePrimitives(description.outline(), pose.at, pose.turn),
+		// The nut of the host's stud holds the plate down.
+		...hosted.flatMap((plate) => nut(place(plate.at, pose), plate)),
 		...terminals.flatMap(({ terminal, at, side }) => drawTerminal(terminal, at, side))
 	];
 	const words = { label: part.label, summary: description.summary };
-	const taken = new Set<Side>(terminals.map(({ side }) => side));
+	const taken = left.size > 0 ? left : new Set<Side>(terminals.map(({ side }) => side));
 	const labels = [
 		...terminals.flatMap(({ terminal: { print } }) => {
 			if (!print) return [];

@@ -2,7 +2,7 @@
 import { boxesIntersect, distance, inflateBox, type Box, type Point } from '#core/geometry';
 import { boxRect, text, textWidthMm, type Primitive } from '#core/graphics';
 
-const SIZE_MM = 8;
+const SIZE_MM = 9.5;
 const PADDING_MM = 2.5;
 /** A run is worth this much more when the tag lies along it. */
 const ALONG = 1.6;

@@ -46,6 +46,8 @@ export const PALETTES = {
 	},
 	dark: {
 		...INSULATION,
+		// Darker than the paper, so that the casing shows as an outline on both sides.
+		'conductor:black': '#0a0c0e',
 		paper: '#1b2126',
 		ink: '#ebe6dc',
 		muted: '#aab2b5',

@@ -5,15 +5,13 @@ import { BASELINE_SHIFT } from './text.ts';
 
 const ESCAPES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;' };
 
+/** What XML 1.0 does not allow: most control characters, and halves of surrogate pairs. */
+// eslint-disable-next-line no-control-regex -- control characters are exactly what is looked for
+const FORBIDDEN =
+	/[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g;
+
 /** For text and attribute values; characters that XML forbids are left out. */
-export const escapeXml = (text: string): string =>
-	text
-		// eslint-disable-next-line no-control-regex -- exactly the characters XML 1.0 forbids
-		.replace(
-			/[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g,
-			''
-		)
-		.replace(/[&<>"']/g, (character) => ESCAPES[character]!);
+export const escapeXml = (text: string): string => text.replace(FORBIDDEN, '').replace(/[&<>"']/g, (character) => ESCAPES[character]!);
 
 /** At most a thousandth of a millimetre, without trailing zeros. */
 const number = (value: number): string => String(Math.round(value * 1000) / 1000);

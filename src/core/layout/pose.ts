@@ -1,6 +1,7 @@
 import type { Diagram, Part, PartId, TerminalRef } from '#core/diagram';
 import {
 	addTurns,
+	outward,
 	rotateBox,
 	rotatePoint,
 	rotateSide,
@@ -84,6 +85,8 @@ export interface PlacedTerminal {
 	readonly at: Point;
 	/** Side a conductor leaves by, after the part's turn. */
 	readonly side: Side;
+	/** All sides it may leave by, `side` first. */
+	readonly sides: readonly Side[];
 }
 
 /** Undefined where the part, its kind or the terminal does not exist. */
@@ -91,7 +94,15 @@ export function placedTerminal(diagram: Diagram, { part: id, terminal: name }: T
 	const part = own(diagram.parts, id);
 	const terminal = part && describe(part).terminal(name);
 	const pose = terminal && poseOf(diagram, id);
-	return pose && { terminal, at: place(terminal.at, pose), side: rotateSide(terminal.side, pose.turn) };
+	if (!pose) return undefined;
+	const sides = [terminal.side, ...(terminal.otherSides ?? [])].map((side) => rotateSide(side, pose.turn));
+	return { terminal, at: place(terminal.at, pose), side: sides[0]!, sides };
+}
+
+/** The side by which a conductor leaves for a point: of those it may leave by, the one that faces it. */
+export function sideToward({ at, sides }: Pick<PlacedTerminal, 'at' | 'sides'>, point: Point): Side {
+	const facing = (side: Side) => outward(side).x * (point.x - at.x) + outward(side).y * (point.y - at.y);
+	return sides.reduce((best, side) => (facing(side) > facing(best) ? side : best));
 }
 
 export const terminalPoint = (diagram: Diagram, ref: TerminalRef): Point | undefined => placedTerminal(diagram, ref)?.at;

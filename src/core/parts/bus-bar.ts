@@ -11,11 +11,14 @@ import { stud } from './terminals.ts';
 const DEPTH_MM = 56;
 const END_MM = 24;
 
+const opposite = (side: 'north' | 'south') => (side === 'north' ? 'south' : 'north');
+
 interface BusBarKind {
 	readonly kind: string;
 	readonly name: string;
 	readonly help: string;
 	readonly role: Extract<Role, 'positive' | 'negative'>;
+	/** The side conductors leave by when neither is nearer. */
 	readonly exit: 'north' | 'south';
 }
 
@@ -27,7 +30,12 @@ export function busBar({ kind, name, help, role, exit }: BusBarKind): PartDefini
 		pitchMm: lengthMm('Stud pitch', 30, 12, 100),
 		ratedA: amount('Rating', 'A', 250, { max: 5000 }),
 		sectionMm2: amount('Bar section', 'mm²', 100, { max: 5000 }),
-		exit: choice('Conductors leave', exit, { north: 'upward', south: 'downward' }, { hint: 'before the part is turned' }),
+		exit: choice(
+			'Conductors leave',
+			'nearer',
+			{ nearer: 'on the nearer side', north: 'upward', south: 'downward' },
+			{ hint: 'before the part is turned' }
+		),
 		coverHeightMm: optionalAmount('Cover height', 'mm', {
 			max: 300,
 			whenEmpty: 'no cover, or not known',
@@ -50,7 +58,8 @@ export function busBar({ kind, name, help, role, exit }: BusBarKind): PartDefini
 		params,
 		terminals: (bus) =>
 			ids(bus.studs).map((id, index) =>
-				stud(id, `stud ${id}`, { x: (index - (bus.studs - 1) / 2) * bus.pitchMm, y: 0 }, bus.exit, {
+				stud(id, `stud ${id}`, { x: (index - (bus.studs - 1) / 2) * bus.pitchMm, y: 0 }, bus.exit === 'nearer' ? exit : bus.exit, {
+					...(bus.exit === 'nearer' && { otherSides: [opposite(exit)] }),
 					thread: bus.thread,
 					role,
 					usableLengthMm: bus.usableLengthMm,
@@ -63,7 +72,7 @@ export function busBar({ kind, name, help, role, exit }: BusBarKind): PartDefini
 		outline(bus): Primitive[] {
 			const { minX, maxX, minY, maxY } = box(bus);
 			const width = maxX - minX;
-			const edge = bus.exit === 'south' ? minY : maxY - 5;
+			const edge = exit === 'south' ? minY : maxY - 5;
 			return [
 				body({ minX, maxX, minY, maxY }, 5),
 				rect(minX + 14, edge, width - 28, 5, { fill: role, opacity: 0.75 }),

@@ -17,6 +17,8 @@ export interface Terminal {
 	readonly kind: 'stud' | 'clamp';
 	readonly at: Point;
 	readonly side: Side;
+	/** Further sides a conductor may leave by; the one that faces its other end is taken. None when left out. */
+	readonly otherSides?: readonly Side[];
 	/** Which pole belongs here. */
 	readonly role: Role;
 	/** Null for a clamp. */

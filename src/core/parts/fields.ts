@@ -24,25 +24,28 @@ export function fieldMeta(schema: z.ZodType): FieldMeta {
 	return meta as unknown as FieldMeta;
 }
 
+/** Smaller amounts are slips of the keyboard, and would divide into infinities. */
+const LEAST = 0.001;
+
 type Words = Omit<FieldMeta, 'title'>;
 
 const withMeta = <Schema extends z.ZodType>(schema: Schema, meta: FieldMeta): Schema => schema.meta({ ...meta });
 
-/** A number greater than zero. */
+/** A number of at least a thousandth. */
 export const amount = (title: string, unit: string, standard: number, words: Words & { readonly max?: number } = {}) => {
 	const { max = 100_000, ...rest } = words;
-	return withMeta(z.number().positive().max(max).default(standard), { title, unit, ...rest });
+	return withMeta(z.number().min(LEAST).max(max).default(standard), { title, unit, ...rest });
 };
 
-/** A number greater than zero, or null: not known, or worked out from other parameters. */
+/** A number of at least a thousandth, or null: not known, or worked out from other parameters. */
 export const optionalAmount = (title: string, unit: string, words: Words & { readonly max?: number } = {}) => {
 	const { max = 100_000, ...rest } = words;
-	return withMeta(z.number().positive().max(max).nullable().default(null), { title, unit, ...rest });
+	return withMeta(z.number().min(LEAST).max(max).nullable().default(null), { title, unit, ...rest });
 };
 
 /** The fuse in one place; null is an empty holder, which passes no current. */
 export const fuseRating = (title: string, standard: number, words: Words = {}) =>
-	withMeta(z.number().positive().max(2000).nullable().default(standard), { title, unit: 'A', whenEmpty: 'no fuse fitted', ...words });
+	withMeta(z.number().min(LEAST).max(2000).nullable().default(standard), { title, unit: 'A', whenEmpty: 'no fuse fitted', ...words });
 
 /** A length on the drawing, in millimetres. */
 export const lengthMm = (title: string, standard: number, min: number, max: number, words: Words = {}) =>
@@ -94,7 +97,7 @@ export const fuseFamily = (title: string, standard: FuseFamilyId, families: read
 export const ratings = (title: string, standard: readonly (number | null)[], countedBy: string, words: Words = {}) =>
 	withMeta(
 		z
-			.array(z.number().positive().max(2000).nullable())
+			.array(z.number().min(LEAST).max(2000).nullable())
 			.max(64)
 			.default([...standard]),
 		{

@@ -38,10 +38,11 @@ interface StudOptions {
 	readonly mountingPlate?: boolean;
 	readonly acceptsBlock?: boolean;
 	readonly print?: Terminal['print'];
+	readonly otherSides?: readonly Side[];
 }
 
 export function stud(id: string, label: string, at: Point, side: Side, options: StudOptions): Terminal {
-	const { thread, fuseInStack, mountingPlate, acceptsBlock, print } = options;
+	const { thread, fuseInStack, mountingPlate, acceptsBlock, print, otherSides } = options;
 	return {
 		id,
 		label,
@@ -58,7 +59,8 @@ export function stud(id: string, label: string, at: Point, side: Side, options: 
 		...(fuseInStack !== undefined && { fuseInStack }),
 		...(mountingPlate !== undefined && { mountingPlate }),
 		...(acceptsBlock !== undefined && { acceptsBlock }),
-		...(print !== undefined && { print })
+		...(print !== undefined && { print }),
+		...(otherSides !== undefined && { otherSides })
 	};
 }
 

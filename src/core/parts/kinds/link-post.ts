@@ -27,6 +27,7 @@ export const linkPost = definePart({
 		stud('stud', 'stud', { x: 0, y: 0 }, 'south', {
 			thread: post.thread,
 			role: post.pole,
+			otherSides: ['north', 'east', 'west'],
 			usableLengthMm: post.usableLengthMm,
 			maxTerminals: post.landings,
 			ratedA: post.ratedA

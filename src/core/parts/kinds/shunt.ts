@@ -3,7 +3,7 @@ import { compactNumber } from '#core/units';
 import { definePart } from '../define.ts';
 import { amount, thread } from '../fields.ts';
 import { circle, line } from '#core/graphics';
-import { body, centredBox, fittedText, metal, raised } from '../sketch.ts';
+import { body, fittedText, metal, raised } from '../sketch.ts';
 import { shuntSymbol } from '../symbols.ts';
 import { stud } from '../terminals.ts';
 
