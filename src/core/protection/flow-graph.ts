@@ -51,7 +51,7 @@ export interface Flow {
 /** @param without arc pairs (the index of FlowArc) left out */
 export function maximumFlow(graph: FlowGraph, source: number, sink: number, without: readonly number[] = []): Flow {
 	if (source === sink) return { value: Infinity, cut: [], infinitePath: [] };
-	const room = Float64Array.from(graph.capacity);
+	const room = graph.capacity.slice();
 	for (const pair of without) room[2 * pair] = room[2 * pair + 1] = 0;
 
 	const infinitePath = shortestPath(graph, source, sink, (arc) => room[arc] === Infinity);

@@ -68,7 +68,7 @@ export function planElimination({ nodeCount, edges }: Topology): Elimination {
 		}
 
 		const solve = (injectionA: Float64Array): Float64Array => {
-			const carried = Float64Array.from(injectionA);
+			const carried = injectionA.slice();
 			for (const k of order) {
 				const amps = carried[k]!;
 				if (amps !== 0) for (let s = start[k]!; s < start[k + 1]!; s++) carried[column[s]!]! += share[s]! * amps;

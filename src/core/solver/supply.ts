@@ -91,7 +91,7 @@ export function supplyOf(network: Network, circuit: Circuit, levels: Levels, con
 		for (let trial = 0; ; trial++) {
 			const pieces = states.map((state, i) => pieceOf(i, state));
 			const factors = factorsFor(pieces, states.map((state) => state[0]).join(''));
-			const injectionA = Float64Array.from(emfA);
+			const injectionA = emfA.slice();
 			for (const { index, positive, negative } of loads) {
 				injectionA[positive]! -= loadA[index]!;
 				injectionA[negative]! += loadA[index]!;
