@@ -1,8 +1,8 @@
 /** What tools ask about the parts of a diagram. Answers come from the parts' definitions, never from their kind's name. */
 import type { Diagram, PartId, TerminalRef } from '#core/diagram';
-import type { Point, Side } from '#core/geometry';
+import { boxCentre, type Point, type Side } from '#core/geometry';
 import type { Primitive } from '#core/graphics';
-import { placedTerminal, poseOf, terminalPoint } from '#core/layout';
+import { partBox, placeBox, placedTerminal, poseOf, terminalPoint } from '#core/layout';
 import { drawPart } from '#core/drawing';
 import { definitionOf, describe, newParams } from '#core/parts';
 
@@ -39,12 +39,22 @@ export function plateOf(diagram: Diagram, id: PartId): string | null {
 /** Where the plate of a block is; the drawing of a mounted block leaves it out. */
 export const platePoint = (diagram: Diagram, plate: TerminalRef): Point | null => terminalPoint(diagram, plate) ?? null;
 
+/** Middle of a part's body as drawn. */
+export const bodyCentre = (diagram: Diagram, id: PartId): Point => boxCentre(partBox(diagram, id)!);
+
 /** Where a part is drawn: a mounted block is where its host's stud is, not where its own record says. */
 export const partCentre = (diagram: Diagram, id: PartId): Point => poseOf(diagram, id)!.at;
+
+/** Where a block taken off its stud has to be put for its body's centre to come to this point: by itself it may lie turned. */
+export function standingAt(diagram: Diagram, id: PartId, centre: Point): Point {
+	const part = diagram.parts[id]!;
+	const own = boxCentre(placeBox(describe(part).box, { at: { x: 0, y: 0 }, turn: part.rotation }));
+	return { x: centre.x - own.x, y: centre.y - own.y };
+}
 
 /** A new part of this kind as it will be drawn, around (0, 0); null for an unknown kind. */
 export function ghostOf(kind: string): readonly Primitive[] | null {
 	if (!definitionOf(kind)) return null;
 	const at = { x: 0, y: 0 };
-	return drawPart('ghost', { kind, label: '', at, rotation: 0, params: newParams(kind), note: '' }, { at, turn: 0 }, false).primitives;
+	return drawPart('ghost', { kind, label: '', at, rotation: 0, params: newParams(kind), note: '' }, { at, turn: 0 }).primitives;
 }

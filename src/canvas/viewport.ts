@@ -86,6 +86,6 @@ export function centredOn(centre: Point, size: Size, zoom: number): View {
 export function between(from: View, to: View, share: number): View {
 	const zoom = from.zoom * (to.zoom / from.zoom) ** share;
 	// The origin follows the zoom, not the clock, or the picture would swing about while it zooms.
-	const blend = from.zoom === to.zoom ? share : (zoom - from.zoom) / (to.zoom - from.zoom);
+	const blend = Math.abs(to.zoom / from.zoom - 1) < 1e-6 ? share : (zoom - from.zoom) / (to.zoom - from.zoom);
 	return { x: from.x + (to.x - from.x) * blend, y: from.y + (to.y - from.y) * blend, zoom };
 }

@@ -17,7 +17,7 @@ import { distance, snapPoint, type Point } from '#core/geometry';
 import type { Press } from '../pointer.ts';
 import { studAt } from '../pick.ts';
 import type { StudPlace } from '../scene-index.ts';
-import { partCentre, plateOf, platePoint, studFacts } from '../parts.ts';
+import { bodyCentre, partCentre, plateOf, platePoint, standingAt, studFacts } from '../parts.ts';
 import { GRID_MM, PICK_PX } from '../theme.ts';
 import type { Desk, Drag } from '../tools/tool.ts';
 import { toDrawing } from '../viewport.ts';
@@ -92,8 +92,8 @@ function moved(desk: Desk, lead: PartId, ids: readonly PartId[], by: Point, on: 
 	);
 	const free = [...carried].filter((id) => !diagram.mounts[id]);
 	const commands: Command[] = staying.map((id) => {
-		const at = partCentre(diagram, id);
-		return unmountBlock({ block: id, at: { x: at.x + step.x, y: at.y + step.y } });
+		const centre = bodyCentre(diagram, id);
+		return unmountBlock({ block: id, at: snapPoint(standingAt(diagram, id, { x: centre.x + by.x, y: centre.y + by.y }), GRID_MM) });
 	});
 	if (free.length > 0) commands.unshift(moveParts({ parts: free, by: step }));
 	return commands.length === 1 ? commands[0]! : compose(commands[0]!.label, commands);
