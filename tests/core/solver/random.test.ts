@@ -104,6 +104,34 @@ describe('laws', () => {
 	});
 });
 
+test('collapse is found where plain rounds with the dense library find it, and only there', () => {
+	/** The textbook's patient way: start with loads off, repeat until nothing changes or a voltage falls to zero. */
+	function patiently(net: Network): 'solved' | 'collapsed' | 'undecided' {
+		const reference = net.batteries[0]!.negative;
+		const across = (nodeV: Float64Array) => net.loads.map(({ positive, negative }) => nodeV[positive]! - nodeV[negative]!);
+		let volts = across(denseVoltages(net, reference, new Float64Array(net.loads.length)));
+		for (let round = 0; round < 400; round++) {
+			const loadA = Float64Array.from(net.loads, ({ draw }, i) => (draw.kind === 'power' ? draw.watts / volts[i]! : 0));
+			const next = across(denseVoltages(net, reference, loadA));
+			if (next.some((v) => v <= 0)) return 'collapsed';
+			if (next.every((v, i) => Math.abs(v - volts[i]!) < 1e-7)) return 'solved';
+			volts = next;
+		}
+		return 'undecided';
+	}
+
+	const counts = { solved: 0, collapsed: 0, undecided: 0 };
+	fc.assert(
+		fc.property(anyNetwork({ leastOhm: 0.2, mostOhm: 3, loads: ['watts'], most: 6 }), (net) => {
+			const expected = patiently(net);
+			counts[expected]++;
+			if (expected !== 'undecided') expect(solveCase(net, 'on', allOn()).status).toBe(expected);
+		}),
+		RUNS
+	);
+	expect(Math.min(counts.solved, counts.collapsed)).toBeGreaterThan(5);
+});
+
 test('a conductance spread of 1e8 costs no precision', () => {
 	// A ladder can be worked out from its far end by sums and products alone, so its exact answer is known.
 	const ohm = fc.double({ min: -6, max: 2, noNaN: true }).map((exponent) => 10 ** exponent);
