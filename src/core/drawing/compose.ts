@@ -79,12 +79,23 @@ export function composeScene(diagram: Diagram, options: ComposeOptions = {}, pre
 export function sceneComposer(): (diagram: Diagram, poles?: ComposeOptions['poles']) => Scene {
 	const router = createRouter();
 	let previous: Scene | undefined;
+	let drawn: { diagram: Diagram; poles: ComposeOptions['poles'] } | null = null;
 	return (diagram, poles) => {
+		if (previous && drawn && drawn.poles === poles && looksTheSame(drawn.diagram, diagram)) return previous;
+		drawn = { diagram, poles };
 		const { requests, obstacles } = routeRequests(diagram);
 		previous = composeScene(diagram, { routes: router.update(requests, obstacles), poles }, previous);
 		return previous;
 	};
 }
+
+/** Whether all that the drawing is made from is the same values. */
+const looksTheSame = (a: Diagram, b: Diagram): boolean =>
+	a.parts === b.parts &&
+	a.conductors === b.conductors &&
+	a.mounts === b.mounts &&
+	a.colourScheme === b.colourScheme &&
+	a.system === b.system;
 
 /** Sides of each part by which conductors leave it. */
 function sidesLeft({ conductors }: Diagram, routes: Routes): Map<PartId, Set<Side>> {

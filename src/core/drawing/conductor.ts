@@ -8,6 +8,8 @@ import { drawTag, type Tag } from './tag.ts';
 import { nut, nutRadiusMm } from './terminal.ts';
 import type { DrawnItem } from './types.ts';
 
+/** Radius of bends along the centre line, in cable diameters. */
+const ROUND = 1.2;
 const CASING_MM = 0.8;
 /** A run shorter than this carries no pole mark. */
 const MARKED_RUN_MM = 55;
@@ -27,7 +29,7 @@ export interface ConductorLooks {
 export function drawConductor(id: ConductorId, conductor: Conductor, route: readonly Point[], looks: ConductorLooks): DrawnItem {
 	const widthMm = cableDiameterMm(conductor.gauge);
 	const paint = `conductor:${looks.colour}` as const;
-	const round = widthMm * 1.2;
+	const round = widthMm * ROUND;
 	const primitives: Primitive[] = [
 		polyline(route, { stroke: 'case-edge', width: widthMm + 2 * CASING_MM, round }),
 		polyline(route, { stroke: paint, width: widthMm, round }),
@@ -54,11 +56,13 @@ function drawLug(conductor: Conductor, terminal: Terminal | undefined, at: Point
 	const run = distance(at, toward);
 	if (run === 0) return [];
 	const { padWidthMm, lengthMm } = lugOf(conductor.gauge);
-	const end = pointBetween(at, toward, Math.min(1, lengthMm / run));
+	// A barrel does not bend: it ends before the cable's first bend, unless there is no room for that.
+	const straight = Math.max(run - cableDiameterMm(conductor.gauge) * ROUND, nutRadiusMm(terminal));
+	const end = pointBetween(at, toward, Math.min(1, Math.min(lengthMm, straight) / run));
 	const start = pointBetween(at, toward, Math.min(1, (nutRadiusMm(terminal) * 0.6) / run));
 	const metal = { fill: 'metal', stroke: 'metal-dark', width: 0.4 } as const;
 	const radius = Math.max(padWidthMm / 2, nutRadiusMm(terminal) * 0.9);
-	return [circle(at.x, at.y, radius, metal), barrel(start, end, cableDiameterMm(conductor.gauge) * 0.84), ...nut(at, terminal)];
+	return [barrel(start, end, cableDiameterMm(conductor.gauge) * 0.84), circle(at.x, at.y, radius, metal), ...nut(at, terminal)];
 }
 
 /** A band from one point to another, level or upright. */

@@ -1,5 +1,5 @@
 /** The tag with a conductor's designation and gauge, on one of its straight runs. */
-import { boxesIntersect, distance, inflateBox, type Box, type Point } from '#core/geometry';
+import { SpatialIndex, distance, inflateBox, type Box, type Point } from '#core/geometry';
 import { boxRect, text, textWidthMm, type Primitive } from '#core/graphics';
 
 const SIZE_MM = 9.5;
@@ -28,13 +28,13 @@ export function placeTags(
 	bodies: readonly Box[]
 ): Map<string, Tag> {
 	const tags = new Map<string, Tag>();
-	const occupied: Box[] = [...bodies];
+	const occupied = SpatialIndex.of(bodies.map((box, index) => [`body ${index}`, box] as const));
 	for (const [id, words, route] of conductors) {
 		if (words === '' || route.length < 2) continue;
 		const places = placesOn(route).map((at) => boxAround(at, words));
-		const free = places.find((box) => !occupied.some((other) => boxesIntersect(box, other)));
+		const free = places.find((box) => occupied.search(box).length === 0);
 		const box = free ?? places[0]!;
-		occupied.push(inflateBox(box, 1));
+		occupied.set(`tag ${id}`, inflateBox(box, 1));
 		tags.set(id, { words, box });
 	}
 	return tags;

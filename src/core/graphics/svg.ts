@@ -5,10 +5,8 @@ import { BASELINE_SHIFT } from './text.ts';
 
 const ESCAPES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;' };
 
-/** What XML 1.0 does not allow: most control characters, and halves of surrogate pairs. */
-// eslint-disable-next-line no-control-regex -- control characters are exactly what is looked for
-const FORBIDDEN =
-	/[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g;
+/** What XML 1.0 does not allow: control characters, halves of surrogate pairs, two noncharacters. */
+const FORBIDDEN = /(?![\t\n\r])\p{Cc}|\p{Cs}|[\ufffe\uffff]/gu;
 
 /** For text and attribute values; characters that XML forbids are left out. */
 export const escapeXml = (text: string): string => text.replace(FORBIDDEN, '').replace(/[&<>"']/g, (character) => ESCAPES[character]!);
