@@ -52,7 +52,8 @@ describe('the check command', { timeout: 60_000 }, () => {
 	});
 
 	test('prints what the editor would of a faulty one, and ends with 1', async () => {
-		const { code, out } = await check(file('faulty.json', faulty));
+		const { code, out, err } = await check(file('faulty.json', faulty));
+		expect(err).toBe('');
 		const { findings, notChecked } = checkDiagram(faulty);
 		expect(findings.length).toBeGreaterThan(1);
 		for (const { severity, rule, message, remedy, source } of findings) {

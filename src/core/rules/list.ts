@@ -9,6 +9,7 @@ import { coverClearance } from './cover-clearance.ts';
 import { danglingConductor } from './dangling-conductor.ts';
 import { deadEndedLiveConductor } from './dead-ended-live-conductor.ts';
 import type { Rule } from './define.ts';
+import { deviceOverloaded } from './device-overloaded.ts';
 import { duplicateLabel } from './duplicate-label.ts';
 import { fuseBelowLoad } from './fuse-below-load.ts';
 import { lugUnderFuse } from './lug-under-fuse.ts';
@@ -64,6 +65,7 @@ export const RULES: readonly Rule[] = [
 	undersizedConductor,
 	voltageDrop,
 	busOverloaded,
+	deviceOverloaded,
 
 	// Studs.
 	lugUnderFuse,

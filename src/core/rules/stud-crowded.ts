@@ -30,7 +30,7 @@ export const studCrowded = defineRule({
 			remedy: 'Join the conductors on a bus and lead one of them to this terminal.'
 		}),
 		full: ({ name, count, currentA }: { name: string; count: number; currentA: number }) => ({
-			message: `${capital(name)} holds ${count} terminals, the most allowed, and carries ${ampsText(currentA)}.`,
+			message: `${capital(name)} holds ${count} terminals and carries ${ampsText(currentA)}.`,
 			remedy: 'Give the largest circuit a stud of its own.'
 		})
 	},

@@ -50,7 +50,7 @@ testRule(studCrowded, {
 					['l3.neg', 'b.neg']
 				]
 			),
-			says: 'P stud 1 holds 4 terminals, the most allowed, and carries 122 A.',
+			says: 'P stud 1 holds 4 terminals and carries 122 A.',
 			at: ['stud:p.1'],
 			severity: 'warning',
 			caseId: 'on'
