@@ -10,7 +10,8 @@ import { unionFind } from './union-find.ts';
 
 /**
  * The network of a diagram. Never throws on a diagram that passes its schema: conductors and mounts that name
- * something that is not there are left out and listed in `unresolved`.
+ * something that is not there are left out and listed in `unresolved`. Chassis points are not joined with one
+ * another: metalwork is not counted as a conductor.
  */
 export function buildNetwork(diagram: Diagram, lookup: PartLookup = describe): Network {
 	const lands = landing(diagram, lookup);
