@@ -28,7 +28,7 @@ export function placeTags(
 	bodies: readonly Box[]
 ): Map<string, Tag> {
 	const tags = new Map<string, Tag>();
-	const occupied = SpatialIndex.of(bodies.map((box, index) => [`body ${index}`, box] as const));
+	const occupied = SpatialIndex.of<string>(bodies.map((box, index) => [`body ${index}`, box] as const));
 	for (const [id, words, route] of conductors) {
 		if (words === '' || route.length < 2) continue;
 		const places = placesOn(route).map((at) => boxAround(at, words));
