@@ -10,7 +10,7 @@ const onGrid = (mm: number): number => Math.round(mm / GRID_MM) * GRID_MM;
 /** A part of a kind from the library with its defaults, designated by its class letter and the next free number. */
 export function newPart(diagram: Diagram, partKind: string, at: Point): { readonly command: Command; readonly key: ItemKey } {
 	const definition = definitionOf(partKind);
-	if (!definition) throw new Error(`There is no part of kind "${partKind}" in the library.`);
+	if (!definition) throw new RangeError(`There is no part of kind "${partKind}" in the library.`);
 	const label = nextLabel(diagram, definition.letter);
 	const id = Object.hasOwn(diagram.parts, label) ? freshId(diagram.parts, definition.letter) : label;
 	const part = { kind: partKind, label, at: { x: onGrid(at.x), y: onGrid(at.y) }, params: newParams(partKind) };

@@ -232,7 +232,7 @@ export const texts = {
 		hint: 'What is switched on, and how much: 1 is the rated draw or output, 0 is off.',
 		name: 'Name',
 		duration: 'Lasts',
-		durations: { continuous: 'longer', surge: 'under 3 minutes' },
+		durations: { continuous: 'over 3 minutes', surge: 'under 3 minutes' },
 		loads: 'All loads',
 		sources: 'All sources',
 		add: 'Add a case',

@@ -1,0 +1,74 @@
+import { flushSync } from 'svelte';
+import { expect, test } from 'vitest';
+import { emptyDiagram } from '#core/diagram';
+import type { Finding, Severity } from '#core/rules';
+import Findings from '../../src/ui/findings/Findings.svelte';
+import { byRole, newWorkbench, show } from './support.ts';
+
+const finding = (id: string, severity: Severity, more: Partial<Finding> = {}): Finding => ({
+	key: `rule:${id}`,
+	rule: 'rule',
+	title: `Rule about ${id}`,
+	severity,
+	subjects: [{ kind: 'part', id }],
+	message: `${id} is wrong.`,
+	remedy: `Mend ${id}.`,
+	why: `It matters for ${id}.`,
+	source: '33 CFR 183.455',
+	unverified: false,
+	assumptions: [],
+	caseId: null,
+	...more
+});
+
+test('each finding says what, what to do and by which source, and marks what is unverified', () => {
+	const { workbench, worker } = newWorkbench();
+	const root = show(workbench, Findings);
+	expect(root.textContent).toContain('The first check is running');
+
+	worker.answer({ findings: [finding('B1', 'error'), finding('E1', 'note', { unverified: true })] });
+	flushSync();
+	const items = [...root.querySelectorAll('article')].map((item) => item.textContent!.replace(/\s+/g, ' ').trim());
+	expect(items[0]).toBe('B1 is wrong. To do Mend B1. 33 CFR 183.455');
+	expect(items[1]).toMatch(/33 CFR 183\.455 unverified$/);
+	expect([...root.querySelectorAll('article svg')].map((icon) => icon.getAttribute('aria-label'))).toEqual(['Error', 'Note']);
+});
+
+test('choosing a finding selects what it is about and opens its reasons', () => {
+	const { workbench, worker, editor } = newWorkbench();
+	const root = show(workbench, Findings);
+	worker.answer({ findings: [finding('E1', 'error', { assumptions: ['Length of W1 is 1 m.'] })] });
+	flushSync();
+	byRole(root, 'button', /E1 is wrong/).click();
+	flushSync();
+	expect([...editor.selection]).toEqual(['part:E1']);
+	expect(editor.focusedFinding).toBe('rule:E1');
+	expect(root.textContent).toContain('It matters for E1.');
+	expect(root.textContent).toContain('Length of W1 is 1 m.');
+});
+
+test('severities can be hidden, which is said', () => {
+	const { workbench, worker } = newWorkbench();
+	const root = show(workbench, Findings);
+	worker.answer({ findings: [finding('B1', 'error'), finding('E1', 'warning')] });
+	flushSync();
+	byRole(root, 'button', '1 error').click();
+	flushSync();
+	expect(root.querySelectorAll('article')).toHaveLength(1);
+	byRole(root, 'button', '1 warning').click();
+	flushSync();
+	expect(root.querySelectorAll('article')).toHaveLength(0);
+	expect(root.textContent).toContain('hidden by the filter');
+});
+
+test('an empty sheet teaches, and a clean one does not promise safety', () => {
+	const { workbench } = newWorkbench(emptyDiagram());
+	expect(show(workbench, Findings).textContent).toContain('Put a battery on the sheet');
+
+	const clean = newWorkbench();
+	clean.worker.answer({ notChecked: ['Crimps'], profileName: 'Common practice' });
+	const text = show(clean.workbench, Findings).textContent!;
+	expect(text).toContain('Nothing found against Common practice.');
+	expect(text).toContain('not the same as safe');
+	expect(text).toContain('Crimps');
+});

@@ -1,0 +1,60 @@
+import { flushSync, mount, unmount, type Component } from 'svelte';
+import { afterEach } from 'vitest';
+import type { Diagram } from '#core/diagram';
+import type { Workbench } from '../../src/ui/context.ts';
+import type { FileActions } from '../../src/ui/file-actions.ts';
+import { View } from '../../src/ui/view.svelte.ts';
+import { newEditor } from '../editor/support.ts';
+import Harness from './Harness.svelte';
+
+const nothing = async () => undefined;
+const files: FileActions = {
+	newDiagram: nothing,
+	open: nothing,
+	openFile: nothing,
+	save: nothing,
+	examples: async () => [],
+	openExample: nothing
+};
+
+export function newWorkbench(diagram?: Diagram) {
+	const { editor, workers } = newEditor(diagram);
+	const workbench: Workbench = { editor, view: new View(), files };
+	return { ...workbench, workbench, worker: workers[0]! };
+}
+
+const mounted: Record<string, unknown>[] = [];
+afterEach(async () => {
+	for (const app of mounted.splice(0)) await unmount(app);
+	document.body.replaceChildren();
+});
+
+export function show(workbench: Workbench, component: Component<any>, props: Record<string, unknown> = {}): HTMLElement {
+	const target = document.body.appendChild(document.createElement('div'));
+	mounted.push(mount(Harness, { target, props: { workbench, component, props } }));
+	flushSync();
+	return target;
+}
+
+export const byRole = (root: ParentNode, role: string, name: string | RegExp): HTMLElement => {
+	const found = [...root.querySelectorAll<HTMLElement>(role === 'button' ? 'button' : `[role=${role}]`)].find((element) => {
+		const text = element.getAttribute('aria-label') ?? element.textContent ?? '';
+		return typeof name === 'string' ? text.trim() === name : name.test(text.trim());
+	});
+	if (!found) throw new Error(`There is no ${role} called ${name}.`);
+	return found;
+};
+
+export function press(element: Element, key: string, init: KeyboardEventInit = {}): KeyboardEvent {
+	const event = new KeyboardEvent('keydown', { key, bubbles: true, cancelable: true, ...init });
+	element.dispatchEvent(event);
+	flushSync();
+	return event;
+}
+
+export function type(input: HTMLInputElement, text: string): void {
+	input.value = text;
+	input.dispatchEvent(new Event('input', { bubbles: true }));
+	input.dispatchEvent(new Event('change', { bubbles: true }));
+	flushSync();
+}
