@@ -42,10 +42,10 @@ export function testRule(rule: Rule, { valid, invalid }: RuleCases): void {
 
 		for (const [name, { diagram, ...rest }] of Object.entries(invalid)) {
 			test(`finds ${name}`, () => {
-				const expected = 'finds' in rest ? rest.finds : [rest];
+				const expected: readonly Expected[] = 'finds' in rest ? rest.finds : [rest];
 				const found = findings(rule, diagram);
 				expect(found.map(asExpected)).toEqual(expected.map(({ says, at, severity }) => ({ says, at, severity })));
-				expected.forEach(({ says, at, severity, ...more }, index) => expect(found[index]).toMatchObject(more));
+				expected.forEach((wanted, index) => expect(found[index]).toMatchObject(more(wanted)));
 			});
 		}
 	});
@@ -89,6 +89,10 @@ function refuseLazyTests(rule: Rule, { valid, invalid }: RuleCases): void {
 		expect([...provoked].sort(), 'every message is provoked by an invalid diagram').toEqual(Object.keys(rule.messages).sort());
 	});
 }
+
+/** What a case asks for beyond sentence, place and severity. */
+const more = (wanted: Expected): Partial<Finding> =>
+	Object.fromEntries(Object.entries(wanted).filter(([name]) => !['says', 'at', 'severity', 'diagram'].includes(name)));
 
 const asExpected = ({ message, subjects, severity }: Finding) => ({
 	says: message,

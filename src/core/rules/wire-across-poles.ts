@@ -24,7 +24,7 @@ export const wireAcrossPoles = defineRule({
 
 	/** Takes one culprit away after another until no battery or source is shorted any more. */
 	*check(study) {
-		const { network, part } = study;
+		const { network } = study;
 		const supplies = [...network.batteries, ...network.sources];
 		const removed = new Set<ConductorId>();
 		const culprits = new Map<ConductorId, Set<string>>();
