@@ -110,11 +110,11 @@ class Plain {
 	}
 }
 
-/** A conductor's own colour is the last thing stroked along it. */
+/** The colour of a conductor's insulation: the first such paint along it, under marks and lugs. */
 function colourOf(item: DrawnItem): Paint {
-	for (let i = item.primitives.length - 1; i >= 0; i--) {
-		const { kind, ...style } = item.primitives[i]!;
-		if (kind === 'polyline' && 'stroke' in style && style.stroke) return style.stroke;
+	for (const primitive of item.primitives) {
+		if (primitive.kind === 'text') continue;
+		for (const paint of [primitive.fill, primitive.stroke]) if (paint?.startsWith('conductor:')) return paint;
 	}
 	return 'ink';
 }
