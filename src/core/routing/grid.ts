@@ -1,8 +1,9 @@
 /**
- * The lines a route may run on: few, at the clearance from each part and through the two ends. What a step on a
- * line costs is worked out for a whole line at once, when the search first comes to it.
+ * Lines in both directions, and what each step on them costs. A line is priced as a whole when the search first
+ * comes to it.
  */
 import { inflateBox, type Box } from '#core/geometry';
+import { carriedOn, linesFor, type Extent, type Line } from './lines.ts';
 import {
 	BLOCKED_TRACK_PER_MM,
 	CLOSE_TRACK_PER_MM,
@@ -25,94 +26,89 @@ export interface GridInput {
 	readonly offsetsMm: readonly number[];
 	/** How near to a body a centre line may come. */
 	readonly keepOffMm: number;
+	/** Whether lines end at the first body they meet, or go on behind it. */
+	readonly sparse: boolean;
 	/** True lets a route pass through parts, at a price. */
 	readonly throughParts: boolean;
 	readonly horizontal: readonly Stretch[];
 	readonly vertical: readonly Stretch[];
 }
 
-/** Extent across the line, then along it. */
-type Blocked = readonly [low: number, high: number, from: number, to: number];
-
 export class Grid {
 	readonly xs: Float64Array;
 	readonly ys: Float64Array;
 	readonly #input: GridInput;
-	readonly #blockedRows: readonly Blocked[];
-	readonly #blockedColumns: readonly Blocked[];
+	readonly #columns: readonly Line[];
+	readonly #rows: readonly Line[];
+	readonly #blockedColumns: readonly Extent[];
+	readonly #blockedRows: readonly Extent[];
 	readonly #alongX: (Float64Array | undefined)[];
 	readonly #alongY: (Float64Array | undefined)[];
 
 	constructor(input: GridInput) {
 		this.#input = input;
-		const blocked = input.obstacles.map((box) => keepOff(box, input));
-		this.#blockedRows = blocked.map((b) => [b.minY, b.maxY, b.minX, b.maxX]);
-		this.#blockedColumns = blocked.map((b) => [b.minX, b.maxX, b.minY, b.maxY]);
-		const { window, ends, offsetsMm, obstacles } = input;
+		const { obstacles, window, ends } = input;
 		const spacing = (other: number): number => laneSpacingMm(input.widthMm, other);
-		const xs = obstacles.flatMap((b) => offsetsMm.flatMap((off) => [b.minX - off, b.maxX + off]));
-		const ys = obstacles.flatMap((b) => offsetsMm.flatMap((off) => [b.minY - off, b.maxY + off]));
-		const exact = ends.map((end) => end.exit);
-		this.xs = lines(
-			exact.map((p) => p.x),
-			xs.filter((x) => x >= window.minX && x <= window.maxX),
-			input.vertical,
+		const exits = ends.map((end) => end.exit);
+		const blocked = obstacles.map((box) => keepOff(box, input));
+		this.#blockedColumns = blocked.map(acrossX);
+		this.#blockedRows = blocked.map(acrossY);
+		this.#columns = linesFor({
+			...input,
 			spacing,
-			spacing(input.widthMm)
-		);
-		this.ys = lines(
-			exact.map((p) => p.y),
-			ys.filter((y) => y >= window.minY && y <= window.maxY),
-			input.horizontal,
+			ends: exits.map(({ x, y }) => ({ at: x, along: y })),
+			bodies: obstacles.map(acrossX),
+			window: { from: window.minX, to: window.maxX },
+			parallel: input.vertical
+		});
+		this.#rows = linesFor({
+			...input,
 			spacing,
-			spacing(input.widthMm)
-		);
+			ends: exits.map(({ x, y }) => ({ at: y, along: x })),
+			bodies: obstacles.map(acrossY),
+			window: { from: window.minY, to: window.maxY },
+			parallel: input.horizontal
+		});
+		this.xs = Float64Array.from(this.#columns, (line) => line.at);
+		this.ys = Float64Array.from(this.#rows, (line) => line.at);
 		this.#alongX = new Array(this.ys.length);
 		this.#alongY = new Array(this.xs.length);
 	}
 
-	/** Costs of the steps along horizontal line `row`: entry i is from column i to i + 1. */
+	/** Costs of the steps along horizontal line `row`: entry i is from column i to i + 1; Infinity where there is none. */
 	alongX(row: number): Float64Array {
-		return (this.#alongX[row] ??= this.#price(this.ys[row]!, this.xs, this.#blockedRows, this.#input.horizontal, this.#input.vertical));
+		const { horizontal, vertical } = this.#input;
+		return (this.#alongX[row] ??= this.#price(this.#rows[row]!, this.xs, this.#blockedRows, horizontal, vertical));
 	}
 
 	/** Costs of the steps along vertical line `column`: entry j is from row j to j + 1. */
 	alongY(column: number): Float64Array {
-		return (this.#alongY[column] ??= this.#price(
-			this.xs[column]!,
-			this.ys,
-			this.#blockedColumns,
-			this.#input.vertical,
-			this.#input.horizontal
-		));
+		const { horizontal, vertical } = this.#input;
+		return (this.#alongY[column] ??= this.#price(this.#columns[column]!, this.ys, this.#blockedColumns, vertical, horizontal));
 	}
 
 	#price(
-		line: number,
+		{ at: line, spans }: Line,
 		stops: Float64Array,
-		blocked: readonly Blocked[],
+		bodies: readonly Extent[],
 		parallel: readonly Stretch[],
 		across: readonly Stretch[]
 	): Float64Array {
-		const costs = new Float64Array(Math.max(0, stops.length - 1));
-		for (let i = 0; i < costs.length; i++) costs[i] = stops[i + 1]! - stops[i]!;
+		const { sparse, throughParts, widthMm } = this.#input;
+		const blocked = bodies.filter(({ low, high }) => line > low && line < high);
+		const costs = new Float64Array(Math.max(0, stops.length - 1)).fill(sparse ? Infinity : 0);
+		if (sparse) for (const span of spans) eachStep(stops, carriedOn(span, blocked), (i) => (costs[i] = 0));
+		for (let i = 0; i < costs.length; i++) costs[i]! += stops[i + 1]! - stops[i]!;
 
-		for (const [low, high, from, to] of blocked) {
-			if (line <= low || line >= high) continue;
-			for (let i = stepAt(stops, from); i < costs.length && stops[i]! < to; i++) {
-				const inside = Math.min(to, stops[i + 1]!) - Math.max(from, stops[i]!);
-				if (inside > 0) costs[i]! += this.#input.throughParts ? inside * THROUGH_PART_PER_MM : Infinity;
-			}
+		for (const body of blocked) {
+			eachStep(stops, body, (i, inside) => (costs[i]! += throughParts ? inside * THROUGH_PART_PER_MM : Infinity));
 		}
-		for (const { at, from, to, held, widthMm } of parallel) {
-			const away = Math.abs(at - line);
+		for (const stretch of parallel) {
+			const away = Math.abs(stretch.at - line);
 			const onIt = away < SAME_LINE_MM;
-			if (!onIt && (!held || away >= laneSpacingMm(widthMm, this.#input.widthMm) - SAME_LINE_MM)) continue;
-			const perMm = onIt ? (held ? BLOCKED_TRACK_PER_MM : SHARED_TRACK_PER_MM) : CLOSE_TRACK_PER_MM;
-			for (let i = stepAt(stops, from); i < costs.length && stops[i]! < to; i++) {
-				const shared = Math.min(to, stops[i + 1]!) - Math.max(from, stops[i]!);
-				if (shared > 0) costs[i]! += shared * perMm;
-			}
+			if (!onIt && (!stretch.held || away >= laneSpacingMm(stretch.widthMm, widthMm) - SAME_LINE_MM)) continue;
+			const perMm = onIt ? (stretch.held ? BLOCKED_TRACK_PER_MM : SHARED_TRACK_PER_MM) : CLOSE_TRACK_PER_MM;
+			eachStep(stops, stretch, (i, shared) => (costs[i]! += shared * perMm));
 		}
 		for (const { at, from, to } of across) {
 			if (line <= from || line >= to) continue;
@@ -127,6 +123,9 @@ export class Grid {
 	}
 }
 
+const acrossX = (box: Box): Extent => ({ low: box.minX, high: box.maxX, from: box.minY, to: box.maxY });
+const acrossY = (box: Box): Extent => ({ low: box.minY, high: box.maxY, from: box.minX, to: box.maxX });
+
 /** A body and the room around it; no room where an end of this route already stands in it. */
 function keepOff(box: Box, { keepOffMm, ends }: GridInput): Box {
 	const wide = inflateBox(box, keepOffMm);
@@ -134,35 +133,12 @@ function keepOff(box: Box, { keepOffMm, ends }: GridInput): Box {
 	return standsIn ? box : wide;
 }
 
-/**
- * Sorted coordinates. Those of the ends are exact and win over others close by, which would only make kinks. A line
- * on which a held stretch is in the way gets lines beside that stretch.
- */
-function lines(
-	exact: readonly number[],
-	others: readonly number[],
-	held: readonly Stretch[],
-	spacing: (widthMm: number) => number,
-	beside: number
-): Float64Array {
-	const kinkMm = spacing(0) / 2;
-	const all = [...exact];
-	for (const at of exact) all.push(at - beside, at + beside);
-	for (const at of others) if (exact.every((e) => e === at || Math.abs(e - at) > kinkMm)) all.push(at);
-	const own = all.length;
-	for (const stretch of held) {
-		if (!stretch.held) continue;
-		const room = spacing(stretch.widthMm);
-		for (let i = 0; i < own; i++) {
-			if (Math.abs(all[i]! - stretch.at) >= room) continue;
-			all.push(stretch.at - room, stretch.at + room);
-			break;
-		}
+/** Calls with each step that lies in the span, and the length of it that does. */
+function eachStep(stops: Float64Array, { from, to }: { from: number; to: number }, act: (step: number, length: number) => void): void {
+	for (let i = stepAt(stops, from); i < stops.length - 1 && stops[i]! < to; i++) {
+		const length = Math.min(to, stops[i + 1]!) - Math.max(from, stops[i]!);
+		if (length > 0) act(i, length);
 	}
-	const sorted = Float64Array.from(all).sort();
-	let kept = 0;
-	for (const at of sorted) if (kept === 0 || at !== sorted[kept - 1]) sorted[kept++] = at;
-	return sorted.slice(0, kept);
 }
 
 /** Index of the last stop at or before the coordinate; 0 when it lies before all. */

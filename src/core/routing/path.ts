@@ -22,16 +22,16 @@ export function pathOf(from: Stub, to: Stub, widthMm: number, around: Around): P
 	const leg = { from, to, widthMm };
 	const tidy = Math.min(widthMm / 2 + BODY_GAP_MM, CLEARANCE_MM);
 	const near = windowOf(leg, WINDOW_MM, around.find);
-	const attempts: Attempt[] = [{ window: near, offsetsMm: [CLEARANCE_MM], keepOffMm: tidy, throughParts: false }];
+	const attempts: Attempt[] = [{ window: near, offsetsMm: [CLEARANCE_MM], keepOffMm: tidy, sparse: true, throughParts: false }];
 	if (around.thorough) {
 		const wide = windowOf(leg, WINDOW_MM * 4, around.find);
 		attempts.push(
-			{ window: near, offsetsMm: [CLEARANCE_MM, tidy, 0], keepOffMm: 0, throughParts: false },
-			{ window: wide, offsetsMm: [CLEARANCE_MM], keepOffMm: tidy, throughParts: false },
-			{ window: EVERYWHERE, offsetsMm: [CLEARANCE_MM, 0], keepOffMm: 0, throughParts: false }
+			{ window: near, offsetsMm: [CLEARANCE_MM, tidy, 0], keepOffMm: 0, sparse: false, throughParts: false },
+			{ window: wide, offsetsMm: [CLEARANCE_MM], keepOffMm: tidy, sparse: false, throughParts: false },
+			{ window: EVERYWHERE, offsetsMm: [CLEARANCE_MM, 0], keepOffMm: 0, sparse: false, throughParts: false }
 		);
 	}
-	attempts.push({ window: near, offsetsMm: [CLEARANCE_MM], keepOffMm: 0, throughParts: true });
+	attempts.push({ window: near, offsetsMm: [CLEARANCE_MM], keepOffMm: 0, sparse: false, throughParts: true });
 	for (const attempt of attempts) {
 		const path = tryPath(leg, attempt, around);
 		if (path) return path;
@@ -50,6 +50,7 @@ interface Attempt {
 	readonly window: Box;
 	readonly offsetsMm: readonly number[];
 	readonly keepOffMm: number;
+	readonly sparse: boolean;
 	readonly throughParts: boolean;
 }
 

@@ -20,6 +20,9 @@ import { stubOf, type FindBoxes, type Stub } from './stub.ts';
 import { Tracks } from './tracks.ts';
 import type { Obstacle, RouteRequest, Routes } from './types.ts';
 
+/** Conductors routed at once, above which the first route found stands. */
+const SECOND_LOOK_AT_MOST = 150;
+
 export interface Router {
 	/**
 	 * Routes of these conductors around these obstacles. Only conductors that are new, whose ends, bends or width
@@ -113,10 +116,11 @@ function reroute(
 	);
 }
 
-/** Each in turn, and each once more when all the others are known. */
+/** Each in turn; then each once more, when all the others are known, unless that would take too long. */
 function routeAll(requests: readonly RouteRequest[], around: Around & { readonly tracks: Tracks }): Map<RouteRequest, Routed> {
 	const routed = new Map<RouteRequest, Routed>();
-	for (let pass = 0; pass < 2; pass++) {
+	const passes = requests.length <= SECOND_LOOK_AT_MOST ? 2 : 1;
+	for (let pass = 0; pass < passes; pass++) {
 		for (const request of requests) {
 			if (pass > 0 && hasBends(request)) continue;
 			around.tracks.delete(request.id);

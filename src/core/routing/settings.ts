@@ -9,7 +9,7 @@ export const BODY_GAP_MM = 2;
 
 /** A bend is worth a detour of this much; a crossing a little more than one bend, less than two. */
 export const BEND_MM = 40;
-export const CROSSING_MM = 65;
+export const CROSSING_MM = 55;
 
 /**
  * Sharing a track is cheap, because lanes are spread afterwards and a bundle is tidier than scattered conductors.
@@ -28,6 +28,6 @@ export const THROUGH_PART_PER_MM = 50;
 export const SAME_LINE_MM = 0.01;
 
 /** How far beyond its two ends a route may look for a way round, at first. */
-export const WINDOW_MM = 150;
+export const WINDOW_MM = 80;
 
 export const laneSpacingMm = (widthMm: number, otherMm: number): number => (widthMm + otherMm) / 2 + LANE_GAP_MM;
