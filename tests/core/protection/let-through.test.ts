@@ -1,6 +1,8 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { buildNetwork } from '#core/network';
 import { letThroughBound, protectionOf } from '#core/protection';
+import { circuit } from '../../support/circuit.ts';
 import { edmondsKarp } from '../../support/edmonds-karp.ts';
 import { battery, fuse, load, network, segment, source, switchLink, wire, type TestNetwork } from '../../support/network.ts';
 import { anyNetwork } from '../../support/random-network.ts';
@@ -215,6 +217,17 @@ describe('on random networks', () => {
 			{ numRuns: 150 }
 		);
 	});
+});
+
+test.each([
+	[['fuse', 'W1', 'washer', 'nut'], 100],
+	[['W1', 'fuse', 'washer', 'nut'], Infinity]
+])('on a fuse block with the stack %j the conductor carries at most %d A', (stack, currentA) => {
+	const diagram = circuit({ b: ['battery'], f: ['fuse-block', { fuseA: 100 }], l: ['load'] }, [['f.post', 'l.pos']], {
+		mounts: { f: 'b.pos' },
+		stacks: { 'f.post': stack }
+	});
+	expect(protectionOf(buildNetwork(diagram), 'W1').currentA).toBe(currentA);
 });
 
 test('a bus bar joins without limiting', () => {
