@@ -3,9 +3,6 @@ import { optionalAmount, thread } from './fields.ts';
 import { stud } from './terminals.ts';
 import type { Terminal } from './define.ts';
 
-/** Ratings cube fuses are made in: common practice, no source. */
-export const CUBE_RATINGS = [30, 40, 50, 60, 70, 75, 80, 90, 100, 125, 150, 175, 200, 225, 250, 300] as const;
-
 /** Seat to thread end of an insulated post, the fuse's own height included: common practice, no source. */
 const POST_USABLE_MM = 30;
 

@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { defineCommand } from '../command.ts';
 import { has } from '../ids.ts';
-import { conductorsAmong } from '../mounts.ts';
+import { conductorsAmong, hostsOf } from '../mounts.ts';
 import { count, firstReason, missingPart } from '../names.ts';
 import { Id, type Diagram, type Rotation } from '../schema.ts';
 import { DRAWING_LIMIT_MM, insideDrawing } from './limits.ts';
@@ -36,7 +36,10 @@ export const rotateParts = defineCommand({
 		const centre = middle(draft, parts);
 		for (const bend of bendsAmong(draft, parts)) Object.assign(bend, turned(bend, centre, quarterTurns));
 		for (const id of standing(draft, parts)) Object.assign(draft.parts[id]!.at, turned(draft.parts[id]!.at, centre, quarterTurns));
-		for (const id of new Set(parts)) {
+		const turning = new Set(parts);
+		for (const id of turning) {
+			// A block turns with its host; its own rotation is on top of that.
+			if (hostsOf(draft, id).some((host) => turning.has(host))) continue;
 			const part = draft.parts[id]!;
 			part.rotation = ((((part.rotation + 90 * quarterTurns) % 360) + 360) % 360) as Rotation;
 		}

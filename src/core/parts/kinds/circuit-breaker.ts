@@ -3,7 +3,7 @@ import { ampsText } from '#core/units';
 import { protectiveLink } from '../copper.ts';
 import { definePart } from '../define.ts';
 import { amount, choice, flag, optionalAmount, thread } from '../fields.ts';
-import { block } from '#core/graphics';
+import { block, polyline, text } from '#core/graphics';
 import { body, centredBox, fittedText, raised } from '../sketch.ts';
 import { breakerSymbol } from '../symbols.ts';
 import { stud } from '../terminals.ts';
@@ -46,8 +46,23 @@ export const circuitBreaker = definePart({
 		// The lever: yellow on many, here only a bar, so that it needs no colour.
 		block(0, -7, 18, 4.5, { fill: 'case-edge', r: 2 }),
 		fittedText(0, 4.5, String(breaker.ratingA), 8, 32, { bold: true }),
-		...breakerSymbol(0, 13, 18)
+		...breakerSymbol(0, 13, 18),
+		// Current may pass in one direction only: from line to load.
+		...(breaker.polarised
+			? [
+					text(-31, -18, '+', 8, { fill: 'muted', upright: true }),
+					polyline(
+						[
+							{ x: 28, y: -21 },
+							{ x: 33, y: -18 },
+							{ x: 28, y: -15 }
+						],
+						{ stroke: 'muted', width: 0.8 }
+					)
+				]
+			: [])
 	],
 	box: () => BOX,
-	summary: (breaker) => ampsText(breaker.ratingA)
+	summary: ({ ratingA, reset, polarised }) =>
+		[ampsText(ratingA), ...(polarised ? ['polarised'] : []), ...(reset === 'automatic' ? ['resets itself'] : [])].join(', ')
 });

@@ -67,7 +67,14 @@ export const fusedBus = definePart({
 	params,
 	terminals(bus) {
 		const cover = { coverHeightMm: bus.coverHeightMm, coverSlotMm: bus.coverSlotMm };
-		const end = { thread: bus.endThread, role: 'positive' as const, usableLengthMm: bus.endUsableMm, ratedA: bus.ratedA, ...cover };
+		const end = {
+			thread: bus.endThread,
+			otherSides: ['north' as const],
+			role: 'positive' as const,
+			usableLengthMm: bus.endUsableMm,
+			ratedA: bus.ratedA,
+			...cover
+		};
 		const at = (x: number) => ({ x, y: BAR_Y_MM });
 		return [
 			stud('L', 'end stud L', at(-endX(bus)), 'west', { ...end, print: { text: 'L', at: { x: -endX(bus), y: BAR_Y_MM + 20 } } }),

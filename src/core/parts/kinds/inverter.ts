@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { wattsText } from '#core/units';
+import { voltsText, wattsText } from '#core/units';
 import { definePart } from '../define.ts';
 import { amount, optionalAmount, share, thread } from '../fields.ts';
 import { electronicsCase, electronicsNameplate } from '../electronics.ts';
@@ -62,5 +62,5 @@ export const inverter = definePart({
 	outline: (inverter) => electronicsCase({ box: box(inverter), stripMm: STRIP_MM, symbol: inverterSymbol }),
 	nameplate: (inverter) => electronicsNameplate(box(inverter), STRIP_MM),
 	box,
-	summary: (inverter) => wattsText(inverter.watts)
+	summary: ({ watts, cutOffV }) => wattsText(watts) + (cutOffV === null ? '' : `, off below ${voltsText(cutOffV)}`)
 });

@@ -60,6 +60,14 @@ describe('rotate-parts', () => {
 		expect(after.parts['D1']!.at).toEqual({ x: 200, y: 200 });
 		expect(after.conductors['C1']!.bends).toEqual([{ x: 250, y: -100 }]);
 	});
+	testCommand(
+		'turns a block with its host, not once more by itself',
+		small,
+		rotateParts({ parts: ['B1', 'F1'], quarterTurns: 1 }),
+		(after) => {
+			expect([after.parts['B1']!.rotation, after.parts['F1']!.rotation]).toEqual([90, 0]);
+		}
+	);
 	testCommand('turns the other way', small, rotateParts({ parts: ['D1'], quarterTurns: -1 }), (after) => {
 		expect(after.parts['D1']!.rotation).toBe(270);
 	});
