@@ -12,6 +12,7 @@ import type { Rule } from './define.ts';
 import { deviceOverloaded } from './device-overloaded.ts';
 import { duplicateLabel } from './duplicate-label.ts';
 import { fuseBelowLoad } from './fuse-below-load.ts';
+import { halfConnectedCharger } from './half-connected-charger.ts';
 import { lugUnderFuse } from './lug-under-fuse.ts';
 import { missingLabel } from './missing-label.ts';
 import { missingLength } from './missing-length.ts';
@@ -48,6 +49,7 @@ export const RULES: readonly Rule[] = [
 	reversedPolarity,
 	noReturn,
 	notFed,
+	halfConnectedCharger,
 	shuntBypassed,
 	deadEndedLiveConductor,
 	unconnectedPart,

@@ -55,10 +55,7 @@ export const shuntBypassed = defineRule({
 					names: listed(parts.map((id) => partName(study.part(id)))),
 					one: parts.length === 1,
 					shunt,
-					currentA: Math.max(
-						0,
-						...study.cases.map(({ point }) => (point.status === 'solved' ? sum(hidden.map((user) => user.currentA(point))) : 0))
-					)
+					currentA: hiddenA(study, hidden)
 				},
 				at: subjects([...parts.flatMap((id) => markOf(study, id, side, metal.find)), partSubject(part)])
 			};
@@ -71,7 +68,7 @@ type Point = Study['cases'][number]['point'];
 function users({ network }: Study) {
 	return [
 		...network.loads.map((load) => ({ ...load, currentA: (point: Point) => point.loadA[load.index]! })),
-		...network.sources.map((source) => ({ ...source, currentA: (point: Point) => point.sourceA[source.index]! }))
+		...network.sources.map((source) => ({ ...source, currentA: (point: Point) => -point.sourceA[source.index]! }))
 	];
 }
 
@@ -93,4 +90,8 @@ function markOf({ conductors, network, part }: Study, id: string, side: number, 
 	return [...(returns.length === 1 ? [conductorSubject(returns[0]!.id)] : []), partSubject(id)];
 }
 
-const sum = (values: readonly number[]): number => values.reduce((total, value) => total + Math.abs(value), 0);
+/** The most that passes beside the shunt in a continuous case, loads and chargers taken one against the other. */
+function hiddenA({ cases }: Study, hidden: readonly ReturnType<typeof users>[number][]): number {
+	const continuous = cases.filter(({ point, operatingCase }) => point.status === 'solved' && operatingCase.duration === 'continuous');
+	return Math.max(0, ...continuous.map(({ point }) => Math.abs(hidden.reduce((total, user) => total + user.currentA(point), 0))));
+}

@@ -1,5 +1,6 @@
-import { thread } from '#core/tables';
+import { usableLengthMm } from '#core/parts';
 import { threadText } from '#core/studs';
+import { thread, type ThreadId } from '#core/tables';
 import { compactNumber } from '#core/units';
 import { defineRule } from './define.ts';
 import { studSubject } from './subjects.ts';
@@ -37,13 +38,22 @@ export const studTooShort = defineRule({
 				data: { name: study.studName(key), usableMm: terminal.usableLengthMm, heightMm, neededMm, thread: threadText(terminal.thread) },
 				at: [studSubject(key)],
 				severity: engagedMm < LEAST_OF_NUT * nutHeightMm ? 'error' : 'warning',
-				assumptions: hardwareAssumed ? ['A flat washer, a lock washer and a nut close the stack.'] : []
+				assumptions: assumptions(terminal.thread, terminal.usableLengthMm, hardwareAssumed)
 			};
 		}
 	}
 });
 
 const ROUNDING_MM = 1e-6;
+
+function assumptions(id: ThreadId, lengthMm: number, hardwareAssumed: boolean): string[] {
+	return [
+		...(hardwareAssumed ? ['A flat washer, a lock washer and a nut close the stack.'] : []),
+		...(lengthMm === usableLengthMm(id)
+			? [`${mm(lengthMm)} of usable thread, usual for ${threadText(id)}, where it was not measured.`]
+			: [])
+	];
+}
 
 interface Measures {
 	name: string;

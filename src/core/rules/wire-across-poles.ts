@@ -1,4 +1,4 @@
-import { studKey, type ConductorId } from '#core/diagram';
+import { studKey, type Conductor, type ConductorId } from '#core/diagram';
 import type { Network, NodeIndex } from '#core/network';
 import { defineRule } from './define.ts';
 import { conductorSubject, partSubject, subjects } from './subjects.ts';
@@ -16,8 +16,8 @@ export const wireAcrossPoles = defineRule({
 	},
 
 	messages: {
-		across: ({ name, from, to, batteries }: { name: string; from: string; to: string; batteries: string }) => ({
-			message: `${capital(name)}, from ${from} to ${to}, joins the positive and the negative of ${batteries} with no load between.`,
+		across: ({ name, place, supplies }: { name: string; place: string; supplies: string }) => ({
+			message: `${capital(name)}${place} joins the positive and the negative of ${supplies} with no load between.`,
 			remedy: `Remove ${name}, or move the end that is on the wrong pole.`
 		})
 	},
@@ -49,17 +49,16 @@ export const wireAcrossPoles = defineRule({
 			const { name, conductor } = study.conductor(id);
 			yield {
 				message: 'across',
-				data: {
-					name,
-					from: study.studName(studKey(conductor.from)),
-					to: study.studName(studKey(conductor.to)),
-					batteries: listed(parts.map((part) => partName(study.part(part))))
-				},
+				data: { name, place: placeOf(study, conductor), supplies: listed(parts.map((part) => partName(study.part(part)))) },
 				at: subjects([conductorSubject(id), ...parts.map(partSubject)])
 			};
 		}
 	}
 });
+
+/** Where a labelled conductor runs; the name of an unlabelled one says so already. */
+const placeOf = ({ studName }: Study, { label, from, to }: Conductor): string =>
+	label.trim() === '' ? '' : `, from ${studName(studKey(from))} to ${studName(studKey(to))},`;
 
 /** Conductors on a shortest way through conductors and closed devices; null where there is no way. */
 function conductorsOnPath(network: Network, from: NodeIndex, to: NodeIndex, removed: ReadonlySet<ConductorId>): ConductorId[] | null {

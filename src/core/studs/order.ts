@@ -1,5 +1,5 @@
 /** What sits on each stud, in which order, before anything has a size. */
-import { studKey, terminalRef, type ConductorEnd, type Diagram, type StackItem, type StudKey } from '#core/diagram';
+import { studKey, terminalRef, type Diagram, type StackItem, type StudKey } from '#core/diagram';
 import { hasOwnFuse } from './terminal.ts';
 
 /** Lugs and block plates by the stud they land on: conductors in the diagram's order, then blocks. */
@@ -41,13 +41,6 @@ export function fullOrder(diagram: Diagram, key: StudKey, landed = landings(diag
 	const top = drawn.findLastIndex((item) => !isHardware(item)) + 1;
 	drawn.splice(top, 0, ...wanted.values());
 	return drawn;
-}
-
-/** Conductor ends whose lug lies below the block's own fuse on this stud, and so by-passes it. */
-export function lugsUnderFuse(diagram: Diagram, key: StudKey, landed = landings(diagram)): { conductor: string; end: ConductorEnd }[] {
-	const order = fullOrder(diagram, key, landed);
-	const fuse = order.findIndex(({ kind }) => kind === 'fuse');
-	return order.slice(0, Math.max(fuse, 0)).flatMap((item) => (item.kind === 'lug' ? [{ conductor: item.conductor, end: item.end }] : []));
 }
 
 /** Washers and nuts: they count in height and never as a terminal. */

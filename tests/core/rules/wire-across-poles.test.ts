@@ -31,7 +31,7 @@ testRule(wireAcrossPoles, {
 				['p.3', 'n.3', { label: '' }],
 				['n.1', 'b.neg']
 			]),
-			says: 'Unlabelled conductor from P stud 3 to N stud 3, from P stud 3 to N stud 3, joins the positive and the negative of B with no load between.',
+			says: 'Unlabelled conductor from P stud 3 to N stud 3 joins the positive and the negative of B with no load between.',
 			at: ['conductor:W2', 'part:b'],
 			severity: 'fatal'
 		},

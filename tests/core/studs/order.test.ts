@@ -1,7 +1,11 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Diagram, StackItem } from '#core/diagram';
-import { fullOrder, landings, lugsUnderFuse } from '#core/studs';
+import { studKey, type Diagram, type StackItem } from '#core/diagram';
+import { buildNetwork } from '#core/network';
+import { describe as describePart } from '#core/parts';
+import { fullOrder, landings } from '#core/studs';
 import { circuit } from '../../support/circuit.ts';
+import { randomDiagram } from '../../support/random-diagram.ts';
 
 const words = (items: readonly StackItem[]) =>
 	items.map((item) => (item.kind === 'lug' ? `${item.conductor} ${item.end}` : item.kind === 'block' ? `block ${item.block}` : item.kind));
@@ -58,12 +62,34 @@ describe('the order on a stud', () => {
 	});
 });
 
-test('lugs under a fuse are those below it in its own stack', () => {
-	expect(lugsUnderFuse(post(undefined, ['W4', 'fuse']), 'f.post')).toEqual([{ conductor: 'W4', end: 'from' }]);
-	expect(lugsUnderFuse(post(), 'f.post')).toEqual([]);
-	expect(lugsUnderFuse(post(), 'b.pos')).toEqual([]);
-});
-
 test('landings name every stud with something on it', () => {
 	expect([...landings(post()).keys()].sort()).toEqual(['b.pos', 'd.1', 'd.2', 'd.3', 'd.4', 'f.post']);
+});
+
+test('the network lands a lug under the fuse on the live side of it exactly where the stack has it so', () => {
+	fc.assert(
+		fc.property(randomDiagram, (diagram) => {
+			const network = buildNetwork(diagram, describePart);
+			for (const [id, conductor] of Object.entries(diagram.conductors)) {
+				const nodes = network.nodeOfEnd.get(id);
+				for (const end of ['from', 'to'] as const) {
+					const key = studKey(conductor[end]);
+					const stud = network.nodeOf.get(key);
+					if (!nodes || stud === undefined) continue;
+					const order = fullOrder(diagram, key);
+					const under = order.slice(
+						0,
+						Math.max(
+							0,
+							order.findIndex(({ kind }) => kind === 'fuse')
+						)
+					);
+					const isUnder = under.some((item) => item.kind === 'lug' && item.conductor === id && item.end === end);
+					if (!isUnder) expect(nodes[end]).toBe(stud);
+					else expect(nodes[end]).toBe(network.nodeOf.get(`${conductor[end].part}.plate`));
+				}
+			}
+		}),
+		{ numRuns: 200 }
+	);
 });
