@@ -74,6 +74,6 @@ export const gaugeForDevice = (study: Study, view: ConductorView, deviceA: numbe
 export const lengthAssumptions = (views: readonly ConductorView[]): string[] =>
 	views.filter(({ lengthAssumed }) => lengthAssumed).map(({ name, lengthM }) => `Length of ${name} taken as ${compactNumber(lengthM)} m.`);
 
-/** " So are W2 and W3 beyond it.", or nothing. */
+/** " The same goes for W2 and W3.", or nothing. */
 export const alsoText = (study: Study, ids: readonly string[]): string =>
-	ids.length === 0 ? '' : ` The same goes for ${listed(ids.map((id) => study.conductor(id).name))} beyond it.`;
+	ids.length === 0 ? '' : ` The same goes for ${listed(ids.map((id) => study.conductor(id).name))}.`;

@@ -5,7 +5,7 @@
 import type { ConductorEnd, ConductorId, StudKey } from '#core/diagram';
 import type { Branch } from '#core/network';
 import { greatestDevice, type GreatestDevice } from '#core/profiles';
-import { unprotectedRun, type LetThrough, type UnprotectedRun } from '#core/protection';
+import { letThroughBound, unprotectedRun, type LetThrough, type UnprotectedRun } from '#core/protection';
 import type { Sourced } from '#core/tables';
 import { exceeds } from './conductor-words.ts';
 import { deviceFree, endKey, otherEnd, walk, type DeviceFree } from './device-free.ts';
@@ -67,6 +67,8 @@ function findFaults(study: Study): Fault[] {
 
 	return study.conductors.flatMap((view) => {
 		if (view.pole !== 'positive' || view.conductor.use === 'cranking') return [];
+		// The quick bound clears most conductors of a large diagram.
+		if (!exceeds(letThroughBound(study.network, view.id), limitOf(view).currentA)) return [];
 		const faulty = (['from', 'to'] as const).flatMap((end) => {
 			if (!isOverfed(view, end)) return [];
 			const run = runTo(study, metal, view, end, limitOf);
@@ -92,12 +94,25 @@ function kindOf(study: Study, metal: DeviceFree, { view, limit, end, letThrough,
 
 	const far = metal.metalOfEnd(view, otherEnd(end));
 	const deviceKey = device?.branch.origin.kind === 'link' ? `${device.branch.origin.part}.${device.branch.origin.link}` : null;
-	const isFedThroughDevice = opposite.limitedBy.some(({ part, link }) => `${part}.${link}` === deviceKey);
+	const isFedThroughDevice =
+		opposite.limitedBy.some(({ part, link }) => `${part}.${link}` === deviceKey) ||
+		(device !== null && isOnlySources(metal, device.branch, far));
 	if (opposite.currentA > 0 && !exceeds(opposite.currentA, limit.currentA) && (isFedThroughDevice || metal.hasSource(far)))
 		return 'two-source';
 
 	if (device) return 'too-far';
 	return letThrough.currentA === Infinity ? 'unprotected' : 'oversized';
+}
+
+/** Beyond a device lie chargers or converter outputs and no load: it is their device, not one for loads further on. */
+function isOnlySources(metal: DeviceFree, device: Branch, nearSide: number): boolean {
+	const beyond = [device.a, device.b].map(metal.metalOf).find((side) => side !== nearSide)!;
+	const reached = [...walk(metal, beyond, () => true)].map(({ metal: at }) => at);
+	return (
+		!reached.includes(nearSide) &&
+		reached.some(metal.hasSource) &&
+		!reached.some((at) => metal.hasLoad(at) || metal.devicesAt(at).length > 1)
+	);
 }
 
 /** A load draws through the conductor there, or nothing is joined to it at all: no device can follow. */

@@ -1,72 +1,91 @@
 /** Volts lost between a supply and a load, and where. */
-import type { BatteryBranch, Branch, LoadBranch, Network, NodeIndex, SourceBranch } from '#core/network';
+import type { Branch, LoadBranch, NodeIndex } from '#core/network';
 import type { OperatingPoint } from '#core/solver';
 import type { Study } from './study.ts';
 
-export interface PathDrop {
-	/** Lost on the way there and back, volts. */
+export interface Step {
+	readonly branch: Branch;
+	/** Lost in this branch to everything that flows through it, volts. */
 	readonly dropV: number;
-	/** Nominal voltage the percentage is taken of. */
-	readonly nominalV: number;
-	/** Branches on the way, from the load's terminals back, with the volts each loses. */
-	readonly steps: readonly { readonly branch: Branch; readonly dropV: number }[];
+	/** Lost in it to the load's own current alone. */
+	readonly ownV: number;
+	/** The load's own current through it, amps. */
+	readonly ownA: number;
 }
 
-type Supply = BatteryBranch | SourceBranch;
-
-const suppliesOf = <S extends Supply>(all: readonly S[], filter: (pole: 'positive' | 'negative') => (supply: S) => boolean) => ({
-	positive: all.filter(filter('positive')),
-	negative: all.filter(filter('negative'))
-});
+export interface PathDrop {
+	/** Lost on the way there and back with everything in the case on. */
+	readonly dropV: number;
+	/** Lost to the load's own current alone: what the sizing formulas for a circuit compute. */
+	readonly ownV: number;
+	/** Nominal voltage that percentages are taken of. */
+	readonly nominalV: number;
+	/** The way from the load's positive terminal back to the supply, then from its negative terminal. */
+	readonly steps: readonly Step[];
+}
 
 const NOMINAL_V = [12, 24, 48];
 
 /**
- * From the terminals of the supply (the nearest battery that delivers; on a converter's rail, the converter) to the
- * load's terminals and back. Null where no supply delivers.
+ * The way to a load from the battery posts it is fed from and back to them; on a converter's rail, from the
+ * converter's terminals. Null where the load draws nothing, or draws from a charger: then it has more than the
+ * battery's voltage.
  */
 export function pathDrop({ network, nets, diagram }: Study, point: OperatingPoint, load: LoadBranch): PathDrop | null {
-	const delivers = (pole: 'positive' | 'negative', amps: Float64Array) => (supply: Supply) =>
-		amps[supply.index]! > 0 && nets.of(supply[pole]) === nets.of(load[pole]);
-	const batteries = suppliesOf(network.batteries, (pole) => delivers(pole, point.batteryA));
-	const sources = suppliesOf(network.sources, (pole) => delivers(pole, point.sourceA));
+	const currentA = point.loadA[load.index]!;
+	if (!(currentA > 1e-6)) return null;
+
+	const onRail = <Supply extends { readonly positive: NodeIndex; readonly negative: NodeIndex }>(supplies: readonly Supply[]) => ({
+		positive: supplies.filter(({ positive }) => nets.of(positive) === nets.of(load.positive)),
+		negative: supplies.filter(({ negative }) => nets.of(negative) === nets.of(load.negative))
+	});
+	const batteries = onRail(network.batteries);
 	const fromBattery = batteries.positive.length > 0 && batteries.negative.length > 0;
-	const { positive, negative } = fromBattery ? batteries : sources;
-	if (positive.length === 0 || negative.length === 0) return null;
+	const converters = onRail(network.sources);
+	const { positive, negative } = fromBattery ? batteries : converters;
 
-	const volts = (node: NodeIndex) => point.nodeV[node]!;
-	const top = Math.min(...positive.map((supply) => volts(supply.positive)).filter((v) => v >= volts(load.positive)));
-	const bottom = Math.max(...negative.map((supply) => volts(supply.negative)).filter((v) => v <= volts(load.negative)));
-	if (!Number.isFinite(top) || !Number.isFinite(bottom)) return null;
-
-	const setV = fromBattery ? diagram.system.nominalV : sources.positive[0]!.setV;
-	const nominalV = NOMINAL_V.reduce((best, v) => (Math.abs(v - setV) < Math.abs(best - setV) ? v : best));
+	const there = wayBack(network, point, load.positive, new Set(positive.map((supply) => supply.positive)), currentA, 1);
+	const back = wayBack(network, point, load.negative, new Set(negative.map((supply) => supply.negative)), currentA, -1);
+	if (!there || !back) return null;
+	const steps = [...there, ...back];
+	const railV = fromBattery ? diagram.system.nominalV : converters.positive[0]!.setV;
 	return {
-		dropV: top - volts(load.positive) + volts(load.negative) - bottom,
-		nominalV,
-		steps: [...stepsBack(network, point, load.positive, +1), ...stepsBack(network, point, load.negative, -1)]
+		dropV: steps.reduce((sum, { dropV }) => sum + dropV, 0),
+		ownV: steps.reduce((sum, { ownV }) => sum + ownV, 0),
+		nominalV: NOMINAL_V.reduce((best, v) => (Math.abs(v - railV) < Math.abs(best - railV) ? v : best)),
+		steps
 	};
 }
 
-/** Follows the largest current back to its supply: `sense` +1 against the current, −1 with it. */
-function* stepsBack(
-	network: Network,
+/**
+ * Follows the largest current from a load's terminal to the first supply terminal: `sense` 1 upstream, −1 downstream.
+ * Where the way forks the load's own current is taken to divide as the whole does. Null when no supply is reached.
+ */
+function wayBack(
+	network: Study['network'],
 	point: OperatingPoint,
 	start: NodeIndex,
+	supplies: ReadonlySet<NodeIndex>,
+	loadA: number,
 	sense: 1 | -1
-): Generator<{ branch: Branch; dropV: number }> {
+): Step[] | null {
+	const steps: Step[] = [];
 	const seen = new Set<NodeIndex>();
-	for (let node = start; !seen.has(node);) {
+	let ownA = loadA;
+	for (let node = start; !supplies.has(node);) {
+		if (seen.has(node)) return null;
 		seen.add(node);
-		let best: { branch: Branch; currentA: number } | null = null;
-		for (const index of network.branchesAt[node]!) {
+		const feeding = network.branchesAt[node]!.flatMap((index) => {
 			const branch = network.branches[index]!;
-			// Current into this node, seen in the walking sense.
 			const currentA = sense * (branch.b === node ? point.branchA[index]! : -point.branchA[index]!);
-			if (currentA > 1e-6 && (!best || currentA > best.currentA)) best = { branch, currentA };
-		}
-		if (!best) return;
-		yield { branch: best.branch, dropV: best.currentA * best.branch.resistanceOhm };
-		node = best.branch.a === node ? best.branch.b : best.branch.a;
+			return currentA > 1e-9 ? [{ branch, currentA }] : [];
+		});
+		if (feeding.length === 0) return null;
+		const main = feeding.reduce((best, other) => (other.currentA > best.currentA ? other : best));
+		ownA *= main.currentA / feeding.reduce((sum, { currentA }) => sum + currentA, 0);
+		const { branch, currentA } = main;
+		steps.push({ branch, dropV: currentA * branch.resistanceOhm, ownV: ownA * branch.resistanceOhm, ownA });
+		node = branch.a === node ? branch.b : branch.a;
 	}
+	return steps;
 }

@@ -34,7 +34,7 @@ export const twoSourceConductor = defineRule({
 	messages: {
 		oneEnd: ({ name, gauge, openEnd, otherEnd, fedBy, otherFedBy, limitA, ratingA, allowedM, also }: Data) => ({
 			message: `${capital(name)} (${gauge}) can be fed from both ends. At ${otherEnd} the current is limited by ${otherFedBy}, at ${openEnd} ${fedBy === null ? 'by nothing' : `only by ${fedBy}, more than the ${ampsText(limitA)} allowed`}.${also}`,
-			remedy: `Fit a fuse or breaker of at most ${ampsText(ratingA)} within ${metresText(allowedM)} of ${openEnd} as well.`
+			remedy: `Fit a fuse or breaker of at most ${ampsText(ratingA)} within ${metresText(allowedM)} of ${openEnd} as well${fedBy === null ? '' : `, or limit what comes from there to ${ampsText(ratingA)}`}.`
 		})
 	},
 

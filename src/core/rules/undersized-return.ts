@@ -1,10 +1,13 @@
 import { gaugeText } from '#core/conductors';
-import { greatestDevice } from '#core/profiles';
-import type { LetThrough } from '#core/protection';
+import type { Network } from '#core/network';
+import { greatestDevice, type GreatestDevice } from '#core/profiles';
+import { letThroughBound, type LetThrough } from '#core/protection';
 import { ampsText } from '#core/units';
-import { amperageSource, amperageText, exceeds, gaugeForDevice, limitedByText, limitText } from './conductor-words.ts';
+import { alsoText, amperageSource, amperageText, exceeds, gaugeForDevice, limitedByText, limitText, sources } from './conductor-words.ts';
 import { defineRule } from './define.ts';
+import { groupBy } from './group-by.ts';
 import { overcurrentFaults } from './overcurrent.ts';
+import type { ConductorView, Study } from './study.ts';
 import { conductorSubject, partSubject, subjects } from './subjects.ts';
 import { capital } from './words.ts';
 
@@ -17,6 +20,7 @@ interface Data {
 	readonly limitA: number;
 	readonly limit: string;
 	readonly thicker: string | null;
+	readonly also: string;
 }
 
 export const undersizedReturn = defineRule({
@@ -30,24 +34,17 @@ export const undersizedReturn = defineRule({
 	},
 
 	messages: {
-		undersized: ({ name, gauge, amperage, devices, currentA, limitA, limit, thicker }: Data) => ({
-			message: `${capital(name)} (${gauge}, ${amperage}) is the return of circuits fed through ${devices}. A short in a load would send ${ampsText(currentA)} through it; at most ${ampsText(limitA)} is allowed (${limit}).`,
+		undersized: ({ name, gauge, amperage, devices, currentA, limitA, limit, thicker, also }: Data) => ({
+			message: `${capital(name)} (${gauge}, ${amperage}) is the return of circuits fed through ${devices}. A short in a load would send ${ampsText(currentA)} through it; at most ${ampsText(limitA)} is allowed (${limit}).${also}`,
 			remedy: thicker ? `Use at least ${thicker} for ${name}, or smaller fuses.` : 'Use smaller fuses, or a second return.'
 		})
 	},
 
+	/** One report for all returns that the same devices are too large for, about the thinnest. */
 	*check(study) {
-		const positives = overcurrentFaults(study);
-		for (const view of study.conductors) {
-			if (view.pole !== 'negative' || view.conductor.use === 'cranking') continue;
-			const { from, to } = study.protection(view.id);
-			const letThrough = from.currentA >= to.currentA ? from : to;
-			const limit = greatestDevice(study.profile, view.ampacity.currentA, study.diagram.system.nominalV);
-			// Where nothing limits the current the fault is a missing fuse in the positive.
-			if (letThrough.currentA === Infinity || !exceeds(letThrough.currentA, limit.currentA)) continue;
-			// The same devices are too large for a positive conductor no thicker than this: that repair serves both.
-			const known = positives.some((fault) => sameDevices(fault.letThrough, letThrough) && !exceeds(fault.limit.currentA, limit.currentA));
-			if (known) continue;
+		for (const [thinnest, ...others] of groupBy(faultsOf(study), ({ letThrough }) => deviceKeys(letThrough).join()).values()) {
+			const { view, limit, letThrough } = [thinnest!, ...others].reduce((a, b) => (b.limit.currentA < a.limit.currentA ? b : a));
+			const alike = [thinnest!, ...others].map((fault) => fault.view.id).filter((id) => id !== view.id);
 			const parts = [...new Set(letThrough.limitedBy.map(({ part }) => part))];
 			yield {
 				message: 'undersized',
@@ -59,17 +56,54 @@ export const undersizedReturn = defineRule({
 					currentA: letThrough.currentA,
 					limitA: limit.currentA,
 					limit: limitText(limit, view.ampacity.currentA),
-					thicker: gaugeForDevice(study, view, letThrough.currentA)
+					thicker: gaugeForDevice(study, view, letThrough.currentA),
+					also: alsoText(study, alike)
 				},
-				at: subjects([conductorSubject(view.id), ...parts.map(partSubject)]),
-				source: `${limit.source}; ${amperageSource(view.ampacity)}`,
+				at: subjects([conductorSubject(view.id), ...parts.map(partSubject), ...alike.map(conductorSubject)]),
+				source: sources(limit.source, amperageSource(view.ampacity)),
 				unverified: view.ampacity.unverified
 			};
 		}
 	}
 });
 
-function sameDevices(a: LetThrough, b: LetThrough): boolean {
-	const keys = ({ limitedBy }: LetThrough) => limitedBy.map(({ part, link }) => `${part}.${link}`).sort();
-	return keys(a).join() === keys(b).join();
+interface ReturnFault {
+	readonly view: ConductorView;
+	readonly limit: GreatestDevice;
+	readonly letThrough: LetThrough;
+}
+
+function faultsOf(study: Study): ReturnFault[] {
+	const positives = overcurrentFaults(study);
+	return study.conductors.flatMap((view) => {
+		if (view.pole !== 'negative' || view.conductor.use === 'cranking') return [];
+		const limit = greatestDevice(study.profile, view.ampacity.currentA, study.diagram.system.nominalV);
+		if (!exceeds(letThroughBound(study.network, view.id), limit.currentA)) return [];
+		const { from, to } = study.protection(view.id);
+		const letThrough = from.currentA >= to.currentA ? from : to;
+		// Where nothing limits the current the fault is a missing fuse in the positive.
+		if (letThrough.currentA === Infinity || !exceeds(letThrough.currentA, limit.currentA)) return [];
+		// Devices too large for a positive conductor no thicker than this, on the only way here: that repair serves both.
+		const isKnown = positives.some(
+			(fault) => !exceeds(fault.limit.currentA, limit.currentA) && comesThrough(study.network, letThrough, fault.letThrough)
+		);
+		return isKnown ? [] : [{ view, limit, letThrough }];
+	});
+}
+
+const deviceKeys = ({ limitedBy }: LetThrough): string[] => limitedBy.map(({ part, link }) => `${part}.${link}`).sort();
+
+/** True when no battery reaches the devices of `letThrough` but through those of `upstream`. */
+function comesThrough({ batteries, branches, branchesAt, branchOfLink }: Network, letThrough: LetThrough, upstream: LetThrough): boolean {
+	const barred = new Set(deviceKeys(upstream).flatMap((key) => branchOfLink.get(key) ?? []));
+	const wanted = new Set(deviceKeys(letThrough).flatMap((key) => branchOfLink.get(key) ?? []));
+	const reached = new Set(batteries.map(({ positive }) => positive));
+	for (const node of reached) {
+		for (const index of branchesAt[node]!) {
+			if (barred.has(index)) continue;
+			if (wanted.has(index)) return false;
+			reached.add(branches[index]!.a === node ? branches[index]!.b : branches[index]!.a);
+		}
+	}
+	return barred.size > 0;
 }

@@ -1,11 +1,13 @@
 import { compareGauges, gaugeText, resistanceOhm, thinnestGauge } from '#core/conductors';
+import type { Gauge } from '#core/diagram';
 import type { LoadBranch } from '#core/network';
 import type { Sourced } from '#core/tables';
 import { ampsText, percentText, voltsText } from '#core/units';
-import { deviceName, lengthAssumptions } from './conductor-words.ts';
+import { deviceName, exceeds, lengthAssumptions } from './conductor-words.ts';
 import { defineRule } from './define.ts';
-import { pathDrop, type PathDrop } from './path-drop.ts';
-import type { CaseResult, ConductorView, Study } from './study.ts';
+import { pathDrop, type PathDrop, type Step } from './path-drop.ts';
+import type { Severity } from './finding.ts';
+import type { CaseResult, Study } from './study.ts';
 import { conductorSubject, partSubject, subjects } from './subjects.ts';
 import { capital, listed, partName } from './words.ts';
 
@@ -20,9 +22,13 @@ interface Data {
 	readonly remedy: string;
 }
 
-const lost = ({ name, currentA, dropV, nominalV, caseName }: Data): string =>
-	`${capital(name)} loses ${voltsText(dropV)}, ${percentText((100 * dropV) / nominalV)} of ${nominalV} V, on the way there and back at ${ampsText(currentA)} in "${caseName}"`;
-const most = (data: Data): string => (data.most ? ` The largest part is lost in ${data.most}.` : '');
+const share = ({ dropV, nominalV }: Pick<Data, 'dropV' | 'nominalV'>): string =>
+	`${voltsText(dropV)}, ${percentText((100 * dropV) / nominalV)} of ${nominalV} V`;
+const limitText = ({ limitPercent, nominalV }: Data): string =>
+	`${percentText(limitPercent)} (${voltsText((nominalV * limitPercent) / 100)})`;
+const ownWords = (data: Data): string =>
+	`${capital(data.name)} loses ${share(data)}, on the way there and back to its own ${ampsText(data.currentA)} in "${data.caseName}"`;
+const mostWords = ({ most }: Data): string => ` The largest part is lost in ${most}.`;
 
 export const voltageDrop = defineRule({
 	meta: {
@@ -39,95 +45,125 @@ export const voltageDrop = defineRule({
 
 	messages: {
 		critical: (data: Data) => ({
-			message: `${lost(data)}; a critical circuit may lose ${percentText(data.limitPercent)} (${voltsText((data.nominalV * data.limitPercent) / 100)}).${most(data)}`,
+			message: `${ownWords(data)}; a critical circuit may lose ${limitText(data)}.${mostWords(data)}`,
 			remedy: data.remedy
 		}),
 		ordinary: (data: Data) => ({
-			message: `${lost(data)}; ${percentText(data.limitPercent)} (${voltsText((data.nominalV * data.limitPercent) / 100)}) is the limit.${most(data)}`,
+			message: `${ownWords(data)}; ${limitText(data)} is the limit.${mostWords(data)}`,
+			remedy: data.remedy
+		}),
+		together: (data: Data & { readonly ownV: number }) => ({
+			message: `${capital(data.name)} passes on its own (${share({ ...data, dropV: data.ownV })}), but with all else in "${data.caseName}" it loses ${share(data)}; ${limitText(data)} is the limit.${mostWords(data)}`,
 			remedy: data.remedy
 		})
 	},
 
-	/** One report for each load, about the continuous case in which it loses most. */
+	/** One report for each load, about the continuous case in which it is worst. */
 	*check(study) {
 		for (const load of study.network.loads) {
-			const worst = worstCase(study, load);
-			if (!worst) continue;
+			const drops = dropsOf(study, load);
+			const verdict = verdictOn(study, load, drops);
+			if (!verdict) continue;
+			const { message, severity, percent, worst } = verdict;
 			const { drop, result } = worst;
-			const percent = (100 * drop.dropV) / drop.nominalV;
-			const limit = limitFor(study, load, percent);
-			if (!limit) continue;
-
-			const conductors = drop.steps.flatMap(({ branch, dropV }) =>
-				branch.origin.kind === 'conductor' ? [{ view: study.conductor(branch.origin.id), dropV }] : []
-			);
-			const [largest, ...rest] = [...drop.steps].sort((a, b) => Math.round((b.dropV - a.dropV) * 1e6));
-			// The return of the same circuit usually loses as much: name both.
-			const twin = rest.find(({ branch, dropV }) => branch.origin.kind === largest?.branch.origin.kind && dropV > 0.75 * largest.dropV);
-			const top = [largest, twin].flatMap((step) => step ?? []);
+			const lostIn = (step: Step) => (message === 'together' ? step.dropV : step.ownV);
+			const most = largest(drop.steps, lostIn);
+			const name = partName(study.part(load.part));
+			const allowedV = (drop.nominalV * percent.value) / 100;
+			const data = {
+				name,
+				currentA: result.point.loadA[load.index]!,
+				dropV: message === 'together' ? drop.dropV : drop.ownV,
+				ownV: drop.ownV,
+				nominalV: drop.nominalV,
+				limitPercent: percent.value,
+				caseName: result.operatingCase.label,
+				most: listed(most.map((step) => `${stepName(study, step)} (${voltsText(lostIn(step))})`)),
+				remedy: message === 'together' ? sharedRemedy(name) : ownRemedy(study, most, drop.ownV - allowedV)
+			};
+			const views = drop.steps.flatMap(({ branch: { origin } }) => (origin.kind === 'conductor' ? [study.conductor(origin.id)] : []));
 			yield {
-				message: load.critical ? 'critical' : 'ordinary',
-				severity: limit.severity,
-				data: {
-					name: partName(study.part(load.part)),
-					currentA: result.point.loadA[load.index]!,
-					dropV: drop.dropV,
-					nominalV: drop.nominalV,
-					limitPercent: limit.percent.value,
-					caseName: result.operatingCase.label,
-					most: listed(top.map(({ branch, dropV }) => `${stepName(study, branch.origin)} (${voltsText(dropV)})`)),
-					remedy: remedyFor(
-						conductors.map(({ view, dropV }) => ({ view, currentA: dropV / view.branch.resistanceOhm })),
-						top.flatMap(({ branch }) => (branch.origin.kind === 'conductor' ? [branch.origin.id] : [])),
-						drop.dropV - (drop.nominalV * limit.percent.value) / 100
-					)
-				},
+				message,
+				severity,
+				data,
 				at: subjects([
 					partSubject(load.part),
-					...top.map(({ branch: { origin } }) => (origin.kind === 'conductor' ? conductorSubject(origin.id) : partSubject(origin.part)))
+					...most.map(({ branch: { origin } }) => (origin.kind === 'conductor' ? conductorSubject(origin.id) : partSubject(origin.part)))
 				]),
 				caseId: result.id,
-				source: limit.percent.source,
-				unverified: limit.percent.confidence === 'memory',
-				assumptions: lengthAssumptions(conductors.map(({ view }) => view))
+				source: percent.source,
+				assumptions: lengthAssumptions(views)
 			};
 		}
 	}
 });
 
-function worstCase(study: Study, load: LoadBranch): { drop: PathDrop; result: CaseResult } | null {
-	let worst: { drop: PathDrop; result: CaseResult } | null = null;
-	for (const result of study.cases) {
+interface CaseDrop {
+	readonly drop: PathDrop;
+	readonly result: CaseResult;
+}
+
+/** In every continuous case that has currents. */
+const dropsOf = (study: Study, load: LoadBranch): CaseDrop[] =>
+	study.cases.flatMap((result) => {
 		const { point, operatingCase } = result;
-		if (operatingCase.duration !== 'continuous' || point.status !== 'solved' || !point.loadFed[load.index]) continue;
+		if (operatingCase.duration !== 'continuous' || point.status !== 'solved' || !point.loadFed[load.index]) return [];
 		const drop = pathDrop(study, point, load);
-		if (drop && (!worst || drop.dropV > worst.drop.dropV)) worst = { drop, result };
-	}
-	return worst;
+		return drop ? [{ drop, result }] : [];
+	});
+
+interface Verdict {
+	readonly message: 'critical' | 'ordinary' | 'together';
+	readonly severity: Severity;
+	readonly percent: Sourced<number>;
+	readonly worst: CaseDrop;
 }
 
-function limitFor(
-	{ profile }: Study,
-	load: LoadBranch,
-	percent: number
-): { percent: Sourced<number>; severity: 'error' | 'warning' } | null {
+/**
+ * The sizing rules count a circuit's own current: more than they allow is an error. What other loads take from
+ * shared conductors on top is real for the load as well, but no fault of its circuit: a warning.
+ */
+function verdictOn({ profile }: Study, load: LoadBranch, drops: readonly CaseDrop[]): Verdict | null {
+	if (drops.length === 0) return null;
 	const { criticalPercent, ordinaryPercent, ordinaryWarnPercent } = profile.drop;
-	if (load.critical) return percent > criticalPercent.value ? { percent: criticalPercent, severity: 'error' } : null;
-	if (percent > ordinaryPercent.value) return { percent: ordinaryPercent, severity: 'error' };
-	return percent > ordinaryWarnPercent.value ? { percent: ordinaryWarnPercent, severity: 'warning' } : null;
+	const own = ({ drop }: CaseDrop) => (100 * drop.ownV) / drop.nominalV;
+	const whole = ({ drop }: CaseDrop) => (100 * drop.dropV) / drop.nominalV;
+	const worstOwn = drops.reduce((a, b) => (own(b) > own(a) ? b : a));
+	const worstWhole = drops.reduce((a, b) => (whole(b) > whole(a) ? b : a));
+	const limit = load.critical ? criticalPercent : ordinaryPercent;
+	const message = load.critical ? 'critical' : 'ordinary';
+	if (exceeds(own(worstOwn), limit.value)) return { message, severity: 'error', percent: limit, worst: worstOwn };
+	if (exceeds(whole(worstWhole), limit.value)) return { message: 'together', severity: 'warning', percent: limit, worst: worstWhole };
+	if (!load.critical && exceeds(own(worstOwn), ordinaryWarnPercent.value)) {
+		return { message, severity: 'warning', percent: ordinaryWarnPercent, worst: worstOwn };
+	}
+	return null;
 }
 
-const stepName = (study: Study, origin: PathDrop['steps'][number]['branch']['origin']): string =>
+/** The step that loses most, with its twin on the other pole, which usually loses as much. */
+function largest(steps: readonly Step[], lostIn: (step: Step) => number): Step[] {
+	const [first, ...rest] = [...steps].sort((a, b) => Math.round((lostIn(b) - lostIn(a)) * 1e6));
+	if (!first) return [];
+	const twin = rest.find((step) => step.branch.kind === first.branch.kind && lostIn(step) > 0.75 * lostIn(first));
+	return twin ? [first, twin] : [first];
+}
+
+const stepName = (study: Study, { branch: { origin } }: Step): string =>
 	origin.kind === 'conductor' ? study.conductor(origin.id).name : deviceName(study, origin);
 
-/** The thinnest size for the worst conductors that saves what is lost too much, at the same current. */
-function remedyFor(path: readonly { view: ConductorView; currentA: number }[], worst: readonly string[], excessV: number): string {
-	const chosen = path.filter(({ view }) => worst.includes(view.id));
+const sharedRemedy = (name: string): string => `Thicken what ${name} shares with the other loads, or feed it from nearer the battery.`;
+
+/** The thinnest size for the worst conductors that saves enough. */
+function ownRemedy(study: Study, most: readonly Step[], excessV: number): string {
+	const chosen = most.flatMap(({ branch: { origin, resistanceOhm: nowOhm }, ownA }) =>
+		origin.kind === 'conductor' ? [{ view: study.conductor(origin.id), nowOhm, ownA }] : []
+	);
 	const [first] = chosen;
 	if (!first) return 'Use thicker or shorter conductors, or fewer parts on the way.';
-	const savedV = (gauge: ConductorView['conductor']['gauge']) =>
-		chosen.reduce((sum, { view, currentA }) => sum + currentA * (view.branch.resistanceOhm - resistanceOhm({ gauge }, view.lengthM)), 0);
-	const gauge = thinnestGauge(first.view.conductor.gauge, (g) => compareGauges(g, first.view.conductor.gauge) > 0 && savedV(g) >= excessV);
+	const savedV = (gauge: Gauge) =>
+		chosen.reduce((sum, { view, nowOhm, ownA }) => sum + ownA * (nowOhm - resistanceOhm({ gauge }, view.lengthM)), 0);
+	const { gauge: now } = first.view.conductor;
+	const gauge = thinnestGauge(now, (g) => compareGauges(g, now) > 0 && savedV(g) >= excessV);
 	const names = listed(chosen.map(({ view }) => view.name));
 	return gauge
 		? `Use ${gaugeText(gauge)} for ${names}, or shorten ${chosen.length > 1 ? 'them' : 'it'}.`

@@ -78,7 +78,7 @@ testRule(oversizedProtection, {
 		},
 		'two string fuses of 300 A, one finding for both pieces of the main conductor': {
 			diagram: bank(300, 'common-practice'),
-			says: 'W3 (4/0 AWG, 445 A) is fed in parallel through F1 and F2 (300 A + 300 A = 600 A); at most 450 A is allowed (the next standard rating above 445 A). The same goes for W4 beyond it.',
+			says: 'W3 (4/0 AWG, 445 A) is fed in parallel through F1 and F2 (300 A + 300 A = 600 A); at most 450 A is allowed (the next standard rating above 445 A). The same goes for W4.',
 			remedy: 'Fit devices that add up to at most 450 A, or one of at most 450 A at the start of W3.',
 			at: ['conductor:W3', 'part:f1', 'part:f2', 'conductor:W4'],
 			severity: 'error'

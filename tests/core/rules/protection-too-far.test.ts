@@ -43,6 +43,28 @@ testRule(protectionTooFar, {
 		'72 in from the battery, over two conductors and a switch': lead(1.3288, LAW)
 	},
 	invalid: {
+		'a main fuse at the far end of the battery lead, loads and a charger beyond it': {
+			diagram: circuit(
+				{
+					b: ['battery'],
+					f: ['inline-fuse', { fuseA: 150, family: 'strip-sf51' }],
+					d: ['fused-bus', { fuseA: [40, 40, null, null] }],
+					l: ['load'],
+					c: ['mains-charger', { maxA: 30 }]
+				},
+				[
+					['b.pos', 'f.in', { gauge: '2', lengthM: 3 }],
+					['f.out', 'd.L', { gauge: '2' }],
+					['d.1', 'l.pos'],
+					['d.2', 'c.pos'],
+					['l.neg', 'b.neg'],
+					['c.neg', 'b.neg']
+				]
+			),
+			says: 'W1 (2 AWG) runs 3 m from B + to F, its first fuse or breaker; 1.83 m is allowed. On that length the current is limited by nothing.',
+			at: ['conductor:W1', 'part:f'],
+			severity: 'error'
+		},
 		'2.5 m off a bus': {
 			diagram: tap(2.5),
 			says: 'W2 (4 AWG) runs 2.5 m from P stud 2 to F, its first fuse or breaker; 0.18 m is allowed. On that length the current is limited only by M (400 A).',
@@ -68,7 +90,7 @@ testRule(protectionTooFar, {
 		},
 		'a battery lead longer than 72 in, one finding for both its pieces': {
 			diagram: lead(2),
-			says: 'W1 (4 AWG) runs 2.5 m from B + to F, its first fuse or breaker; 1.83 m is allowed. On that length the current is limited by nothing. The same goes for W2 beyond it.',
+			says: 'W1 (4 AWG) runs 2.5 m from B + to F, its first fuse or breaker; 1.83 m is allowed. On that length the current is limited by nothing. The same goes for W2.',
 			remedy: 'Move F to within 1.83 m of B +, measured along the conductor.',
 			at: ['conductor:W1', 'part:f', 'conductor:W2'],
 			severity: 'error'

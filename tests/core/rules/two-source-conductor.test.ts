@@ -42,8 +42,8 @@ testRule(twoSourceConductor, {
 	invalid: {
 		'a combiner fused at the start battery only, one finding for both pieces': {
 			diagram: combined(null),
-			says: 'W2 (2 AWG) can be fed from both ends. At K bank b the current is limited by SF (100 A), at D end stud R only by HF (300 A), more than the 225 A allowed. The same goes for W1 beyond it.',
-			remedy: 'Fit a fuse or breaker of at most 225 A within 0.18 m of D end stud R as well.',
+			says: 'W2 (2 AWG) can be fed from both ends. At K bank b the current is limited by SF (100 A), at D end stud R only by HF (300 A), more than the 225 A allowed. The same goes for W1.',
+			remedy: 'Fit a fuse or breaker of at most 225 A within 0.18 m of D end stud R as well, or limit what comes from there to 225 A.',
 			at: ['conductor:W2', 'part:sf', 'conductor:W1'],
 			severity: 'error'
 		},
@@ -52,6 +52,33 @@ testRule(twoSourceConductor, {
 			says: 'W1 (8 AWG) can be fed from both ends. At M + the current is limited by M (30 A), at B + by nothing.',
 			remedy: 'Fit a fuse or breaker of at most 80 A within 1.83 m of B + as well.',
 			at: ['conductor:W1', 'part:m'],
+			severity: 'error'
+		},
+		'a charger with its own fuse beside it and none at the bus': {
+			diagram: circuit(
+				{
+					b: ['battery'],
+					m: ['fuse-block', { fuseA: 250 }],
+					d: ['fused-bus', { fuseA: [100, 80, null, null] }],
+					l: ['load'],
+					k: ['load'],
+					f: ['inline-fuse', { fuseA: 60 }],
+					c: ['mains-charger', { maxA: 40 }]
+				},
+				[
+					['m.post', 'd.L', { gauge: '2/0' }],
+					['d.1', 'l.pos', { gauge: '4' }],
+					['d.2', 'k.pos', { gauge: '4' }],
+					['d.R', 'f.in', { gauge: '6', lengthM: 6 }],
+					['f.out', 'c.pos', { gauge: '6', lengthM: 0.2 }],
+					['l.neg', 'b.neg', { gauge: '2/0' }],
+					['k.neg', 'b.neg', { gauge: '2/0' }],
+					['c.neg', 'b.neg', { gauge: '2/0' }]
+				],
+				{ mounts: { m: 'b.pos' } }
+			),
+			says: 'W4 (6 AWG) can be fed from both ends. At F in the current is limited by C (40 A), at D end stud R only by M (250 A), more than the 125 A allowed.',
+			at: ['conductor:W4', 'part:c'],
 			severity: 'error'
 		},
 		'two batteries, the only fuse at one of them': {

@@ -102,7 +102,7 @@ testRule(unprotectedConductor, {
 			]),
 			finds: [
 				{
-					says: 'W1 (2/0 AWG) is fed from B + with no fuse or breaker between: nothing limits the current into a fault on it. The same goes for W2 and W3 beyond it.',
+					says: 'W1 (2/0 AWG) is fed from B + with no fuse or breaker between: nothing limits the current into a fault on it. The same goes for W2 and W3.',
 					at: ['conductor:W1', 'conductor:W2', 'conductor:W3'],
 					severity: 'error'
 				},
