@@ -14,6 +14,8 @@ import type { FindBoxes } from './stub.ts';
 const ROUNDS = 4;
 /** Pieces nearer than this (beyond their spacing) are settled together. */
 const NEAR_MM = 30;
+/** Beyond this a piece cannot be in the way of another, wherever that moves. */
+const FAR_MM = 160;
 const SAME_TRACK_MM = 0.5;
 const STILL_MM = 1e-6;
 /** Below this share of the proper spacing, conductors drawn before have to make room. */
@@ -35,8 +37,8 @@ function spreadAcross(axis: Axis, runs: readonly Run[], find: FindBoxes): boolea
 	pieces.sort((a, b) => a.at - b.at);
 	let moved = false;
 	for (const bundle of bundlesOf(pieces)) {
-		if (bundle.every(({ run, held }) => held || run.hold !== 'free')) continue;
-		if (settle(bundle, axis, find)) moved = true;
+		const concerned = aboutFree(bundle);
+		if (concerned.length > 1 && settle(concerned, axis, find)) moved = true;
 	}
 	return moved;
 }
@@ -62,6 +64,13 @@ function bundlesOf(pieces: readonly Piece[]): Piece[][] {
 		else groups.set(rootOf(i), [piece]);
 	});
 	return [...groups.values()].filter((group) => group.length > 1);
+}
+
+/** The pieces that may move, and those that lie near one of them: the rest has no say. */
+function aboutFree(bundle: readonly Piece[]): readonly Piece[] {
+	const free = bundle.filter((piece) => !isFixed(piece));
+	if (free.length === bundle.length) return bundle;
+	return bundle.filter((piece) => !isFixed(piece) || free.some((other) => Math.abs(other.at - piece.at) < FAR_MM && beside(other, piece)));
 }
 
 /** Whether two pieces would be drawn over each other if they lay on one line. */

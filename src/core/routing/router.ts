@@ -122,7 +122,7 @@ function routeAll(requests: readonly RouteRequest[], around: Around & { readonly
 	const passes = requests.length <= SECOND_LOOK_AT_MOST ? 2 : 1;
 	for (let pass = 0; pass < passes; pass++) {
 		for (const request of requests) {
-			if (pass > 0 && hasBends(request)) continue;
+			if (pass > 0 && (hasBends(request) || around.tracks.isUndisturbed(request.id, routed.get(request)!.points))) continue;
 			around.tracks.delete(request.id);
 			const result = routeOne(request, around);
 			around.tracks.set(request.id, result.points, request.widthMm);

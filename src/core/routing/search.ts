@@ -66,17 +66,24 @@ export function cheapestPath(grid: Grid, from: Stub, to: Stub): Point[] | null {
 		// Straight on, then to both sides. A turn is always followed by a step, so that no route turns on the spot.
 		for (const turn of TURNS) {
 			const heading = (direction + turn) & 3;
-			const bend = turn === 0 ? 0 : BEND_MM;
-			if (heading & 1) {
-				const next = heading === 1 ? column + 1 : column - 1;
-				if (next < 0 || next >= columns) continue;
-				const step = grid.alongX(row)[heading === 1 ? column : next]!;
-				if (step !== Infinity) visit(row * columns + next, heading, next, row, spent + step + bend, state);
-			} else {
-				const next = heading === 2 ? row + 1 : row - 1;
-				if (next < 0 || next >= rows) continue;
-				const step = grid.alongY(column)[heading === 2 ? row : next]!;
-				if (step !== Infinity) visit(next * columns + column, heading, column, next, spent + step + bend, state);
+			const sense = heading === 1 || heading === 2 ? 1 : -1;
+			const level = (heading & 1) === 1;
+			const steps = level ? grid.alongX(row) : grid.alongY(column);
+			const last = level ? columns - 1 : rows - 1;
+			let cost = spent + (turn === 0 ? 0 : BEND_MM);
+			// Places where no other line leads off are run over in one go.
+			for (let at = level ? column : row; ;) {
+				const next = at + sense;
+				if (next < 0 || next > last) break;
+				cost += steps[sense > 0 ? at : next]!;
+				if (cost === Infinity) break;
+				at = next;
+				const there = level ? row * columns + at : at * columns + column;
+				const across = level ? grid.alongY(at) : grid.alongX(at);
+				const place = level ? row : column;
+				if (there !== goalNode && !leadsOff(across, place)) continue;
+				visit(there, heading, level ? at : column, level ? row : at, cost, state);
+				break;
 			}
 		}
 	}
@@ -85,6 +92,10 @@ export function cheapestPath(grid: Grid, from: Stub, to: Stub): Point[] | null {
 
 /** Straight, right, left. */
 const TURNS = [0, 1, 3] as const;
+
+/** Whether a line has a step to either side of this place. */
+const leadsOff = (steps: Float64Array, place: number): boolean =>
+	(place > 0 && steps[place - 1] !== Infinity) || (place < steps.length && steps[place] !== Infinity);
 
 /** Bends that even an empty drawing would need. */
 function leastBends(dx: number, dy: number, direction: number, arrive: number): number {

@@ -11,6 +11,9 @@ export interface Stretch {
 	readonly held: boolean;
 }
 
+/** No conductor is so thick that it disturbs another farther away. */
+const NEAR_MM = 30;
+
 export class Tracks {
 	readonly #horizontal = new Map<string, Stretch[]>();
 	readonly #vertical = new Map<string, Stretch[]>();
@@ -33,6 +36,24 @@ export class Tracks {
 	delete(id: string): void {
 		this.#horizontal.delete(id);
 		this.#vertical.delete(id);
+	}
+
+	/** Whether the route neither crosses another conductor nor runs along a held stretch. */
+	isUndisturbed(id: string, route: readonly Point[]): boolean {
+		for (let i = 1; i < route.length; i++) {
+			const a = route[i - 1]!;
+			const b = route[i]!;
+			const level = a.y === b.y;
+			const [along, across] = level ? [this.#horizontal, this.#vertical] : [this.#vertical, this.#horizontal];
+			const [at, from, to] = level ? [a.y, Math.min(a.x, b.x), Math.max(a.x, b.x)] : [a.x, Math.min(a.y, b.y), Math.max(a.y, b.y)];
+			for (const [other, stretches] of across) {
+				if (other !== id && stretches.some((s) => s.at > from && s.at < to && s.from < at && s.to > at)) return false;
+			}
+			for (const [other, stretches] of along) {
+				if (other !== id && stretches.some((s) => s.held && Math.abs(s.at - at) < NEAR_MM && s.from < to && s.to > from)) return false;
+			}
+		}
+		return true;
 	}
 
 	horizontalIn(window: Box): Stretch[] {
