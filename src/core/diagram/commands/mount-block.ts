@@ -1,3 +1,4 @@
+import { current } from 'immer';
 import * as z from 'zod';
 import { defineCommand } from '../command.ts';
 import { has } from '../ids.ts';
@@ -30,7 +31,7 @@ export const mountBlock = defineCommand({
 		if (has(draft.mounts, block)) takeOff(draft, (item) => sameItem(item, plate), studKey(draft.mounts[block]!));
 		const key = studKey(on);
 		if (has(draft.stacks, key)) layOn(draft, key, plate);
-		else draft.stacks[key] = [...landedOn(draft, key), plate];
+		else draft.stacks[key] = [...landedOn(current(draft), key), plate];
 		draft.mounts[block] = { ...on };
 	}
 });

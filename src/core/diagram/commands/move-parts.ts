@@ -1,3 +1,4 @@
+import { current } from 'immer';
 import * as z from 'zod';
 import { defineCommand } from '../command.ts';
 import { has } from '../ids.ts';
@@ -32,7 +33,8 @@ export const moveParts = defineCommand({
 	},
 
 	apply(draft, { parts, by }) {
-		for (const id of conductorsAmong(draft, parts)) {
+		// Looked up outside the draft: immer would make a proxy of every conductor it passes, on each frame of a drag.
+		for (const id of conductorsAmong(current(draft), parts)) {
 			for (const bend of draft.conductors[id]!.bends ?? []) {
 				bend.x += by.x;
 				bend.y += by.y;
