@@ -46,5 +46,9 @@ function checkFile(file: string): FileReport {
 	return { file, readable: true, diagram: parsed.diagram, notes: parsed.notes, result: checkDiagram(parsed.diagram) };
 }
 
+// A reader such as `head` may close the pipe early; that is no error of ours.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+	if (error.code !== 'EPIPE') throw error;
+});
 // Not process.exit(): it would cut off output that is still being written to a pipe.
 process.exitCode = main(process.argv.slice(2));

@@ -1,9 +1,9 @@
-import { terminalRef, studKey, type ConductorId } from '#core/diagram';
+import { studKey, terminalRef, type ConductorId, type StudKey } from '#core/diagram';
 import type { Network, NodeIndex } from '#core/network';
 import { defineRule } from './define.ts';
 import { conductorSubject, subjects } from './subjects.ts';
 import type { Study } from './study.ts';
-import { capital, listed } from './words.ts';
+import { capital, listed, partName } from './words.ts';
 
 export const deadEndedLiveConductor = defineRule({
 	meta: {
@@ -31,16 +31,16 @@ export const deadEndedLiveConductor = defineRule({
 		const supplies = network.batteries.length + network.sources.length;
 		if (supplies === 0) return;
 
-		for (const [top, ids] of deadBranches(network)) {
-			const live = ids.filter((id) => study.conductor(id).pole === 'positive' && diagram.conductors[id]!.use !== 'spare');
+		for (const [top, ends] of deadBranches(network)) {
+			const live = [...ends.keys()].filter((id) => study.conductor(id).pole === 'positive' && diagram.conductors[id]!.use !== 'spare');
 			if (live.length === 0) continue;
 			const ordered = [top, ...live.filter((id) => id !== top)].filter((id) => live.includes(id));
-			const end = farEnd(study, live.at(-1)!);
+			const end = farStud(study, live.at(-1)!, ends.get(live.at(-1)!)!);
 			const part = study.part(terminalRef(end).part);
 			const words = { names: listed(ordered.map((id) => study.conductor(id).name)), one: ordered.length === 1 };
 			const at = subjects(ordered.map(conductorSubject));
 			if (part.definition?.group === 'distribution' && part.links.length > 0) {
-				yield { message: 'nothingTaken', data: { ...words, bus: study.studName(end) }, at, severity: 'note' };
+				yield { message: 'nothingTaken', data: { ...words, bus: partName(part) }, at, severity: 'note' };
 			} else {
 				yield { message: 'leadsNowhere', data: { ...words, end: study.studName(end) }, at };
 			}
@@ -50,9 +50,9 @@ export const deadEndedLiveConductor = defineRule({
 
 /**
  * Takes away, again and again, whatever hangs by one branch from the rest and has no battery, source or load on
- * it. Conductors that fall are dead ends, gathered under the one nearest to what remains.
+ * it. Conductors that fall are dead ends, gathered under the one nearest to what remains, each with its far node.
  */
-function deadBranches(network: Network): Map<ConductorId, ConductorId[]> {
+function deadBranches(network: Network): Map<ConductorId, Map<ConductorId, NodeIndex>> {
 	const anchored = new Set<NodeIndex>();
 	for (const { positive, negative } of [...network.batteries, ...network.sources, ...network.loads]) anchored.add(positive).add(negative);
 
@@ -71,19 +71,20 @@ function deadBranches(network: Network): Map<ConductorId, ConductorId[]> {
 		if (left[next]!.size === 1 && !anchored.has(next)) leaves.push(next);
 	}
 
-	const groups = new Map<ConductorId, ConductorId[]>();
+	const groups = new Map<ConductorId, Map<ConductorId, NodeIndex>>();
 	for (const index of fallen.toReversed()) {
 		const { origin, a, b } = network.branches[index]!;
 		if (origin.kind !== 'conductor') continue;
-		const top = topmost(network, wayUp, wayUp.get(a) === index ? a : b) ?? origin.id;
-		groups.set(top, [...(groups.get(top) ?? []), origin.id]);
+		const far = wayUp.get(a) === index ? a : b;
+		const top = topmost(network, wayUp, far);
+		groups.set(top, (groups.get(top) ?? new Map<ConductorId, NodeIndex>()).set(origin.id, far));
 	}
 	return groups;
 }
 
 /** The last conductor met on the way from a fallen node to what remains. */
-function topmost(network: Network, wayUp: ReadonlyMap<NodeIndex, number>, from: NodeIndex): ConductorId | null {
-	let top: ConductorId | null = null;
+function topmost(network: Network, wayUp: ReadonlyMap<NodeIndex, number>, from: NodeIndex): ConductorId {
+	let top: ConductorId = '';
 	for (let node = from, index = wayUp.get(node); index !== undefined; index = wayUp.get(node)) {
 		const { origin } = network.branches[index]!;
 		if (origin.kind === 'conductor') top = origin.id;
@@ -99,10 +100,8 @@ function otherEnd({ branches }: Network, index: number, node: NodeIndex): NodeIn
 
 const isLoop = ({ branches }: Network, index: number): boolean => branches[index]!.a === branches[index]!.b;
 
-/** The stud at the end of a conductor that lies farther from what remains: the one nothing else leaves from. */
-function farEnd({ diagram, network }: Study, id: ConductorId): string {
+/** The conductor's stud on its far node. */
+function farStud({ diagram, network }: Study, id: ConductorId, far: NodeIndex): StudKey {
 	const { from, to } = diagram.conductors[id]!;
-	const ends = network.nodeOfEnd.get(id)!;
-	const degree = (node: NodeIndex) => network.branchesAt[node]!.length;
-	return degree(ends.from) < degree(ends.to) ? studKey(from) : studKey(to);
+	return studKey(network.nodeOfEnd.get(id)!.from === far ? from : to);
 }

@@ -7,7 +7,7 @@ import { findTerminal, fusePosts } from './terminal.ts';
 import type { Layer, Stack } from './types.ts';
 import { itemLabel, stackSentence } from './words.ts';
 
-/** Stacks of all studs and clamps with something on them, in the diagram's order. */
+/** Stacks of all studs and clamps with something on them, in the order in which something lands on them. */
 export function stacksOf(diagram: Diagram): Stack[] {
 	const landed = landings(diagram);
 	const keys = new Set([...landed.keys(), ...Object.keys(diagram.stacks), ...fusePosts(diagram)]);

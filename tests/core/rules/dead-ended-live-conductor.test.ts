@@ -32,6 +32,12 @@ testRule(deadEndedLiveConductor, {
 			at: ['conductor:W1', 'conductor:W2'],
 			severity: 'warning'
 		},
+		'the first conductor drawn, to an open-ended switch': {
+			diagram: circuit({ b: ['battery'], q: ['battery-disconnect'] }, [['b.pos', 'q.in']]),
+			says: 'W1 is live and leads to nothing that uses current, ending on Q in.',
+			at: ['conductor:W1'],
+			severity: 'warning'
+		},
 		'two dead ends on one bus, one each': {
 			diagram: circuit({ ...PARTS, y: ['link-post'] }, [...FED, ['x.stud', 'p.3'], ['p.4', 'y.stud']]),
 			finds: [
@@ -41,7 +47,7 @@ testRule(deadEndedLiveConductor, {
 		},
 		'a bus without circuits yet, as a note': {
 			diagram: circuit({ ...PARTS, d: ['fused-bus'] }, [...FED, ['p.3', 'd.L']]),
-			says: 'W5 feeds D end stud L, from which nothing is taken.',
+			says: 'W5 feeds D, from which nothing is taken.',
 			at: ['conductor:W5'],
 			severity: 'note'
 		}
