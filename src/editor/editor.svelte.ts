@@ -3,15 +3,16 @@
  * check. The diagram is held raw: its identity is what canvas and checker compare, and proxies must not reach
  * commands.
  */
-import { redo, run, start, studKey, undo, type Command, type Diagram, type History, type ItemKey, type TerminalRef } from '#core/diagram';
+import { redo, run, start, undo, type Command, type Diagram, type History, type ItemKey, type TerminalRef } from '#core/diagram';
 import type { CanvasHost, Tool } from '#canvas';
 import type { CheckResult } from '#core/check';
 import type { Point } from '#core/geometry';
 import { Checker, type CheckWorker } from './checker.ts';
 import { messages } from './messages.ts';
+import { studName } from './names.ts';
 import { newPart } from './new-part.ts';
 import { proposeConductor } from './propose-conductor.ts';
-import { NOTHING, pruned } from './selection.ts';
+import { NOTHING, pruned, selectionOf } from './selection.ts';
 import { SELECT } from './tool.ts';
 
 export interface Message {
@@ -141,7 +142,7 @@ export class Editor implements Pick<CanvasHost, 'run' | 'select' | 'setTool' | '
 		const entry = this.#history.done.at(-1);
 		if (!entry) return this.#say(messages.nothingToUndo, 'refused');
 		this.#become(undo(this.#history));
-		this.#selection = pruned(this.diagram, new Set(entry.selection as ItemKey[]));
+		this.#selection = selectionOf(this.diagram, entry.selection as ItemKey[]);
 		this.announce(messages.undone(entry.label));
 	}
 
@@ -154,7 +155,7 @@ export class Editor implements Pick<CanvasHost, 'run' | 'select' | 'setTool' | '
 
 	/** What is not in the diagram is left out. */
 	select(keys: readonly ItemKey[]): void {
-		const next = pruned(this.diagram, new Set(keys));
+		const next = selectionOf(this.diagram, keys);
 		if (next.size === this.#selection.size && [...next].every((key) => this.#selection.has(key))) return;
 		this.#selection = next;
 	}
@@ -188,7 +189,7 @@ export class Editor implements Pick<CanvasHost, 'run' | 'select' | 'setTool' | '
 		if (this.run(proposal.command) !== null) return;
 		this.select([proposal.key]);
 		if (this.tool.kind === 'connect') this.setTool({ kind: 'connect', from: null });
-		this.announce(messages.connected(proposal.label, studKey(from), studKey(to), proposal.size));
+		this.announce(messages.connected(proposal.label, studName(this.diagram, from), studName(this.diagram, to), proposal.size));
 	}
 
 	/** Stops the worker. */

@@ -4,4 +4,5 @@ export { SELECT } from './tool.ts';
 export { selectedIds, type Selected } from './selection.ts';
 export { copyText, deleteSelection, duplicate, nudge, pasteText, selectAll, turn } from './actions.ts';
 export { hireCheckWorker, type CheckAnswer, type CheckRequest, type CheckWorker } from './checker.ts';
+export { conductorName, partName, studName } from './names.ts';
 export { GRID_MM } from './new-part.ts';

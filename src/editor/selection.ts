@@ -16,6 +16,8 @@ export function pruned(diagram: Diagram, selection: ReadonlySet<ItemKey>): Reado
 	return kept.length === selection.size ? selection : new Set(kept);
 }
 
+export const selectionOf = (diagram: Diagram, keys: Iterable<ItemKey>): ReadonlySet<ItemKey> => pruned(diagram, new Set(keys));
+
 export interface Selected {
 	readonly parts: readonly PartId[];
 	readonly conductors: readonly ConductorId[];

@@ -14,7 +14,8 @@ export interface FileActions {
 	openFile(file: File): Promise<void>;
 	save(): Promise<void>;
 	examples(): Promise<readonly ExampleEntry[]>;
-	openExample(id: string): Promise<void>;
+	/** `first`: by itself, when the program starts. */
+	openExample(id: string, options?: { readonly first?: boolean }): Promise<void>;
 }
 
 const sentences = (problems: readonly Problem[]): string => problems.map(({ what, why, remedy }) => `${what} ${why} ${remedy}`).join(' ');
@@ -28,9 +29,14 @@ export function createFileActions(editor: Editor, view: View): FileActions {
 		return view.ask({ title: texts.file.discardTitle, text: texts.file.discard, yes: texts.file.discardYes, no: texts.file.discardNo });
 	}
 
-	function show(outcome: Outcome<OpenedDiagram>, name: string): void {
+	/** With `quiet`, a failure is told in the status line: at the start nobody asked for anything yet. */
+	function show(outcome: Outcome<OpenedDiagram>, name: string, quiet = false): void {
 		if (outcome.status === 'cancelled') return;
-		if (outcome.status === 'failed') return editor.refuse(texts.file.notOpened(name, sentences(outcome.problems)));
+		if (outcome.status === 'failed') {
+			editor.refuse(`${texts.file.notOpened(name)}. ${sentences(outcome.problems)}`);
+			if (!quiet) void view.ask({ title: texts.file.notOpened(name), text: sentences(outcome.problems), yes: texts.notice.close });
+			return;
+		}
 		const { diagram, fileName, notes } = outcome.value;
 		handle = outcome.value.handle;
 		editor.load(diagram, fileName);
@@ -63,9 +69,9 @@ export function createFileActions(editor: Editor, view: View): FileActions {
 			editor.announce(texts.file.saved(outcome.value.fileName));
 		},
 		examples: fetchExamples,
-		async openExample(id) {
+		async openExample(id, { first = false } = {}) {
 			if (!(await mayLeave())) return;
-			show(await fetchDiagram(`examples/${id}.json`), id);
+			show(await fetchDiagram(`examples/${id}.json`), id, first);
 			// An example is nobody's file: the first save asks for a place.
 			handle = null;
 		}

@@ -27,7 +27,7 @@ export const texts = {
 		saved: (name: string) => `Saved ${name}.`,
 		opened: (name: string) => `Opened ${name}.`,
 		started: 'Started an empty diagram.',
-		notOpened: (name: string, reason: string) => `${name} was not opened. ${reason}`,
+		notOpened: (name: string) => `${name} was not opened`,
 		notSaved: (reason: string) => `The diagram was not saved. ${reason}`,
 		discard: 'The changes since the last save will be lost.',
 		discardTitle: 'Leave this diagram?',
@@ -79,6 +79,12 @@ export const texts = {
 		themeButton: (name: string) => `Theme: ${name}`,
 		close: 'Close',
 		panels: 'Panels'
+	},
+
+	empty: {
+		first: 'Begin with a battery',
+		then: 'Drag it here from Parts. Then add a fuse, something that uses current, and the conductors there and back.',
+		examples: 'Or look at an example'
 	},
 
 	shelf: {
@@ -338,6 +344,8 @@ export const texts = {
 	},
 
 	menu: { title: 'Actions' },
+
+	notice: { close: 'Close' },
 
 	fields: {
 		needed: 'A number is needed here.',

@@ -14,7 +14,8 @@ export interface Question {
 	readonly title: string;
 	readonly text: string;
 	readonly yes: string;
-	readonly no: string;
+	/** Left out when there is nothing to choose. */
+	readonly no?: string;
 }
 
 /** Below this width panels are sheets that rise from the bottom edge. */

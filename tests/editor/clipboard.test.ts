@@ -43,8 +43,13 @@ describe('copy and paste', () => {
 	});
 });
 
+interface Envelope {
+	version: number;
+	fragment: { parts: Record<string, Record<string, unknown>>; conductors: Record<string, { to: { part: string } }> };
+}
+
 /** The text with one place in it changed. */
-const altered = (change: (envelope: Record<string, never>) => void): string => {
+const altered = (change: (envelope: Envelope) => void): string => {
 	const envelope = JSON.parse(copied());
 	change(envelope);
 	return JSON.stringify(envelope);
@@ -57,15 +62,15 @@ describe('what does not come from this program is refused', () => {
 		'other JSON': '{"parts":[]}',
 		'a list': '["wireworthy-fragment"]',
 		'a number': '1e999',
-		'a script in an id': altered((e: any) => (e.fragment.parts['<img onerror=alert(1)>'] = e.fragment.parts.B1)),
+		'a script in an id': altered((e) => (e.fragment.parts['<img onerror=alert(1)>'] = e.fragment.parts['B1']!)),
 		'a prototype as id': copied().replace('"B1":{', '"__proto__":{'),
-		'an inherited name as id': altered((e: any) => (e.fragment.parts.constructor = e.fragment.parts.B1)),
-		'fields that do not exist': altered((e: any) => (e.fragment.parts.B1.onload = 'alert(1)')),
+		'an inherited name as id': altered((e) => (e.fragment.parts['constructor'] = e.fragment.parts['B1']!)),
+		'fields that do not exist': altered((e) => (e.fragment.parts['B1']!['onload'] = 'alert(1)')),
 		'a part at infinity': copied().replace('"x":300', '"x":1e999'),
-		'a name of a megabyte': altered((e: any) => (e.fragment.parts.B1.label = 'x'.repeat(1_000_000))),
+		'a name of a megabyte': altered((e) => (e.fragment.parts['B1']!['label'] = 'x'.repeat(1_000_000))),
 		'more than could be meant': `{"format":"wireworthy-fragment","x":"${'y'.repeat(5_000_000)}"}`,
-		'a conductor to a part that is not there': altered((e: any) => (e.fragment.conductors.W1.to.part = 'Z9')),
-		'another version': altered((e: any) => (e.version = 2))
+		'a conductor to a part that is not there': altered((e) => (e.fragment.conductors['W1']!.to.part = 'Z9')),
+		'another version': altered((e) => (e.version = 2))
 	};
 	for (const [name, text] of Object.entries(hostile)) {
 		test(name, () => {

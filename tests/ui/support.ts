@@ -29,9 +29,9 @@ afterEach(async () => {
 	document.body.replaceChildren();
 });
 
-export function show(workbench: Workbench, component: Component<any>, props: Record<string, unknown> = {}): HTMLElement {
+export function show(workbench: Workbench, component: Component<never>, props: Record<string, unknown> = {}): HTMLElement {
 	const target = document.body.appendChild(document.createElement('div'));
-	mounted.push(mount(Harness, { target, props: { workbench, component, props } }));
+	mounted.push(mount(Harness, { target, props: { workbench, component: component as Component<Record<string, unknown>>, props } }));
 	flushSync();
 	return target;
 }

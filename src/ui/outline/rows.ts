@@ -1,7 +1,8 @@
 /** The outline as a flat list of rows, as far as branches are open: parts, their studs, what lands on each. */
 import { itemKey, studKey, type Diagram, type ItemKey, type TerminalRef } from '#core/diagram';
 import { describe } from '#core/parts';
-import { landingsOn, partName, studName } from '../names.ts';
+import { partName, studName } from '#editor';
+import { landingsOn } from '../names.ts';
 import { texts } from '../texts.ts';
 
 export interface Row {

@@ -1,0 +1,22 @@
+/**
+ * What a browser test may ask of the page, because a canvas has no elements to point at: where something is on the
+ * screen. Read only; people and programs alike do everything else through the window.
+ */
+import type { ItemKey } from '#core/diagram';
+import type { Point } from '#core/geometry';
+
+export interface TestHook {
+	/** Client coordinates of a part's centre, a conductor's middle or a stud; null when it is not on the sheet. */
+	clientPoint(key: ItemKey): Point | null;
+}
+
+declare global {
+	interface Window {
+		wireworthy?: TestHook;
+	}
+}
+
+export function offerTestHook(hook: TestHook): () => void {
+	window.wireworthy = hook;
+	return () => delete window.wireworthy;
+}
