@@ -1,9 +1,10 @@
-import { studKey } from '#core/diagram';
+import { studKey, type PartId } from '#core/diagram';
 import { threadText } from '#core/studs';
 import { thread } from '#core/tables';
 import { ampsText, compactNumber } from '#core/units';
 import { defineRule } from './define.ts';
-import type { Study } from './study.ts';
+import { plateDrawA } from './stack-currents.ts';
+import type { Study, WorstCurrent } from './study.ts';
 import { conductorSubject, partSubject, studSubject } from './subjects.ts';
 import { capital, partName } from './words.ts';
 
@@ -57,7 +58,7 @@ export const blockMisuse = defineRule({
 			if (plate.ratedA !== null) {
 				const fuses = view.links.filter((link) => link.kind === 'protective' && link.between.includes(plate.id));
 				const sumA = fuses.reduce((sum, link) => sum + (link.kind === 'protective' ? link.device.ratingA : 0), 0);
-				const carried = plateCurrent(study, block, plate.id);
+				const carried = plateCurrent(study, block);
 				const at = [partSubject(block)] as const;
 				if (carried.currentA > plate.ratedA) {
 					yield { message: 'current', data: { name, currentA: carried.currentA, ratedA: plate.ratedA }, at, caseId: carried.caseId };
@@ -71,21 +72,11 @@ export const blockMisuse = defineRule({
 	}
 });
 
-function plateCurrent(study: Study, block: string, plate: string) {
-	const branches = study
-		.part(block)
-		.links.filter((link) => 'between' in link && link.between.includes(plate))
-		.flatMap(({ id }) => study.network.branchOfLink.get(`${block}.${id}`) ?? []);
-	let worst = { currentA: 0, caseId: null as string | null };
+function plateCurrent(study: Study, block: PartId): WorstCurrent {
+	let worst: WorstCurrent = { currentA: 0, caseId: null };
 	for (const { id, point, operatingCase } of study.cases) {
 		if (point.status !== 'solved' || operatingCase.duration !== 'continuous') continue;
-		const currentA = Math.abs(
-			branches.reduce((sum, index) => {
-				const { origin } = study.network.branches[index]!;
-				const link = study.part(block).links.find((l) => origin.kind === 'link' && l.id === origin.link)!;
-				return sum + ('between' in link && link.between[0] === plate ? 1 : -1) * point.branchA[index]!;
-			}, 0)
-		);
+		const currentA = Math.abs(plateDrawA(study, block, point.branchA));
 		if (currentA > worst.currentA) worst = { currentA, caseId: id };
 	}
 	return worst;

@@ -1,12 +1,9 @@
+import type { NodeIndex } from '#core/network';
 import type { Study } from './study.ts';
 
-/** A load or source other than a battery, seen from its two terminals. */
-export interface Consumer {
-	readonly part: string;
-	readonly link: string;
-	readonly positive: number;
-	readonly negative: number;
-	readonly reversible: boolean;
+interface Terminals {
+	readonly positive: NodeIndex;
+	readonly negative: NodeIndex;
 }
 
 /**
@@ -16,9 +13,9 @@ export interface Consumer {
 export type Standing = 'fed' | 'reversed' | 'no-return' | 'not-fed' | 'both-positive' | 'both-negative' | 'open';
 
 /** Open-circuit volts below which two terminals are taken to be on one pole. */
-const SAME_POLE_V = 0.5;
+export const SAME_POLE_V = 0.5;
 
-export function standing({ network, nets }: Study, { positive, negative }: Pick<Consumer, 'positive' | 'negative'>): Standing {
+export function standing({ network, nets }: Study, { positive, negative }: Terminals): Standing {
 	const [plus, minus] = [network.poles[positive]!, network.poles[negative]!];
 	if (plus === 'shorted' || minus === 'shorted') return 'fed'; // nothing can be said until the short is gone
 	if (plus === 'floating' && minus === 'floating') return 'open';

@@ -1,5 +1,5 @@
 import { defineRule } from './define.ts';
-import { standing } from './load-poles.ts';
+import { SAME_POLE_V, standing } from './load-poles.ts';
 import { partSubject } from './subjects.ts';
 import { capital, partName } from './words.ts';
 
@@ -33,7 +33,7 @@ export const reversedPolarity = defineRule({
 		}
 		for (const source of study.network.sources) {
 			const volts = study.nets.voltsBetween(source.positive, source.negative);
-			if (volts === null || volts > -0.5 || reported.has(source.part)) continue;
+			if (volts === null || volts > -SAME_POLE_V || reported.has(source.part)) continue;
 			reported.add(source.part);
 			yield { message: 'source', data: { name: partName(study.part(source.part)) }, at: [partSubject(source.part)] };
 		}

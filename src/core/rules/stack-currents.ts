@@ -1,5 +1,5 @@
 /** Currents that the things on a stud bring to it, as drawn and in every case. */
-import type { CaseId, StackItem } from '#core/diagram';
+import type { CaseId, PartId, StackItem } from '#core/diagram';
 import type { Stack } from '#core/studs';
 import type { Study, WorstCurrent } from './study.ts';
 
@@ -34,16 +34,19 @@ function injectedA(study: Study, item: StackItem, branchA: Float64Array): number
 		// Branches run from the conductor's `from` to its `to`.
 		return item.end === 'to' ? branchA[index]! : -branchA[index]!;
 	}
-	if (item.kind !== 'block' || !Object.hasOwn(study.diagram.parts, item.block)) return 0;
+	return item.kind === 'block' && Object.hasOwn(study.diagram.parts, item.block) ? -plateDrawA(study, item.block, branchA) : 0;
+}
 
-	const { terminals, links, id } = study.part(item.block);
-	const plates = new Set(terminals.filter(({ mountingPlate }) => mountingPlate).map((plate) => plate.id));
-	let drawnA = 0;
+/** Amps a block's plate takes from the stud it sits on, all its fuses together. */
+export function plateDrawA({ part, network }: Study, block: PartId, branchA: Float64Array): number {
+	const { terminals, links } = part(block);
+	const plates = new Set(terminals.filter(({ mountingPlate }) => mountingPlate).map(({ id }) => id));
+	let drawA = 0;
 	for (const link of links) {
-		const index = network.branchOfLink.get(`${id}.${link.id}`);
+		const index = network.branchOfLink.get(`${block}.${link.id}`);
 		if (index === undefined || !('between' in link)) continue;
-		if (plates.has(link.between[0])) drawnA += branchA[index]!;
-		if (plates.has(link.between[1])) drawnA -= branchA[index]!;
+		if (plates.has(link.between[0])) drawA += branchA[index]!;
+		if (plates.has(link.between[1])) drawA -= branchA[index]!;
 	}
-	return -drawnA;
+	return drawA;
 }
