@@ -117,6 +117,22 @@ test('text too small to read is left out', () => {
 	expect(paint([{ kind: 'text', x: 5, y: 10, text: 'F3', size: 10 }], 0.2)).toEqual([]);
 });
 
+test('details too small to see are left out, whatever they are joined with is not', () => {
+	const speck: Primitive = { kind: 'circle', x: 0, y: 0, r: 1, fill: 'metal' };
+	expect(paint([speck], 1)).toHaveLength(1);
+	expect(paint([speck], 0.5)).toEqual([]);
+	const line = (length: number): Primitive => ({
+		kind: 'polyline',
+		points: [
+			{ x: 0, y: 0 },
+			{ x: length, y: 0 }
+		],
+		stroke: 'ink',
+		width: 1
+	});
+	expect(paint([line(1), line(50)], 0.5)).toEqual([`stroke ${palette.ink} 2 [M 0 0, L 1 0, M 0 0, L 50 0]`]);
+});
+
 test('what was compiled once is painted again without new paths', () => {
 	let paths = 0;
 	const painter = new Painter(() => {
@@ -129,12 +145,12 @@ test('what was compiled once is painted again without new paths', () => {
 });
 
 test('each theme paints the same primitives in its own colours', () => {
-	const primitives: Primitive[] = [{ kind: 'rect', x: 0, y: 0, w: 1, h: 1, fill: 'case' }];
+	const primitives: Primitive[] = [{ kind: 'rect', x: 0, y: 0, w: 9, h: 9, fill: 'case' }];
 	const painter = new Painter(() => new FakePath());
 	const fills = (['light', 'dark'] as const).map((theme) => {
 		const { trace, context } = fakeContext();
 		painter.paint(context, primitives, { palette: PALETTES[theme], zoom: 1 });
 		return trace[0];
 	});
-	expect(fills).toEqual([`fill ${PALETTES.light.case} [rect 0 0 1 1]`, `fill ${PALETTES.dark.case} [rect 0 0 1 1]`]);
+	expect(fills).toEqual([`fill ${PALETTES.light.case} [rect 0 0 9 9]`, `fill ${PALETTES.dark.case} [rect 0 0 9 9]`]);
 });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { parseItemKey, terminalRef, type ItemKey } from '#core/diagram';
+import type { ItemKey } from '#core/diagram';
 import { boxCentre } from '#core/geometry';
 import { circuit } from '../support/circuit.ts';
 import { finding, hands, type Hands } from './support/hands.ts';
@@ -345,6 +345,9 @@ test('right click opens the menu for what is under the pointer', () => {
 	expect(h.log).toEqual(['menu part:W1']);
 });
 
-test('keys of studs name their parts', () => {
-	expect(terminalRef(parseItemKey('stud:D1.L').id)).toEqual({ part: 'D1', terminal: 'L' });
+test('hovering a mark says what the rule asks for, and how many more there are', () => {
+	const findings = [finding('first', 'error', [{ kind: 'part', id: 'B1' }]), finding('second', 'note', [{ kind: 'part', id: 'B1' }])];
+	const h = hands(bench(), { findings });
+	h.move(h.desk.marks[0]!.at);
+	expect(h.desk.overlay.tag).toMatchObject({ text: 'first (and 1 more)', tone: 'bad' });
 });

@@ -3,7 +3,7 @@
  * fills them. Consecutive strokes of one style become a single path.
  */
 import type { Paint, Primitive } from '#core/graphics';
-import type { Point } from '#core/geometry';
+import { boxHeight, boxOfPoints, boxWidth, type Point } from '#core/geometry';
 
 /** What Path2D and a 2D context have in common, as far as we draw with it. */
 export type Pen = Pick<Path2D, 'moveTo' | 'lineTo' | 'arcTo' | 'arc' | 'rect' | 'roundRect' | 'closePath'>;
@@ -20,6 +20,8 @@ export interface PathOp<P> {
 	readonly dash: readonly number[];
 	readonly cap: 'butt' | 'round';
 	readonly opacity: number;
+	/** Longest side of the largest outline in it, so that details too small to see can be left out. */
+	readonly sizeMm: number;
 }
 
 export type Op<P = Path2D> = PathOp<P> | { readonly kind: 'text'; readonly text: TextPrimitive };
@@ -36,18 +38,20 @@ export function compile<P extends Pen>(primitives: readonly Primitive[], newPath
 			continue;
 		}
 		const last = ops.at(-1);
+		const sizeMm = extentMm(primitive);
 		if (last?.kind === 'path' && mayJoin(last, primitive)) {
 			trace(last.path, primitive);
+			ops[ops.length - 1] = { ...last, sizeMm: Math.max(last.sizeMm, sizeMm) };
 			continue;
 		}
 		const path = newPath();
 		trace(path, primitive);
-		ops.push({ kind: 'path', path, ...styleOf(primitive) });
+		ops.push({ kind: 'path', path, sizeMm, ...styleOf(primitive) });
 	}
 	return ops;
 }
 
-function styleOf(primitive: Outline): Omit<PathOp<unknown>, 'kind' | 'path'> {
+function styleOf(primitive: Outline): Omit<PathOp<unknown>, 'kind' | 'path' | 'sizeMm'> {
 	return {
 		fill: primitive.fill ?? null,
 		stroke: primitive.stroke ?? null,
@@ -56,6 +60,13 @@ function styleOf(primitive: Outline): Omit<PathOp<unknown>, 'kind' | 'path'> {
 		cap: primitive.cap ?? 'butt',
 		opacity: primitive.opacity ?? 1
 	};
+}
+
+function extentMm(primitive: Outline): number {
+	if (primitive.kind === 'rect') return Math.max(primitive.w, primitive.h);
+	if (primitive.kind === 'circle') return 2 * primitive.r;
+	const box = boxOfPoints(primitive.points);
+	return Math.max(boxWidth(box), boxHeight(box));
 }
 
 /** Fills stay apart: where two overlap, the edge of the upper one must cover the lower one. */

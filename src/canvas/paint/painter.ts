@@ -23,6 +23,9 @@ export const FONT = "system-ui, -apple-system, 'Segoe UI', Roboto, 'Noto Sans', 
 /** As in the SVG writer: a drawing looks the same on paper. */
 const HALO_SHARE = 0.3;
 
+/** Details smaller than this on the screen are left out: nuts, threads and print of a drawing seen from afar. */
+const SPECK_PX = 2;
+
 export interface PaintOptions {
 	readonly palette: Palette;
 	/** Pixels per millimetre: thin lines never get thinner than a pixel, unreadable text is left out. */
@@ -49,7 +52,7 @@ export class Painter {
 		}
 		for (const op of ops) {
 			if (op.kind === 'text') this.#text(context, op.text, options);
-			else paintPath(context, op, options);
+			else if (op.sizeMm * options.zoom >= SPECK_PX) paintPath(context, op, options);
 		}
 	}
 

@@ -12,7 +12,7 @@ export type SceneContext = Context &
 	Pick<CanvasRenderingContext2D, 'beginPath' | 'moveTo' | 'lineTo' | 'rect'> & { fill(): void; stroke(): void };
 
 /** Parts smaller than this on the screen are drawn as blocks. */
-const BLOCK_PX = 14;
+const BLOCK_PX = 20;
 /** Conductors drawn thinner than this are drawn as plain lines. */
 const PLAIN_PX = 1.5;
 const LABEL_PX = 5;

@@ -4,6 +4,7 @@ import { dragBox } from '../drags/box.ts';
 import { dragConductor, dragEnd, studName } from '../drags/conductor.ts';
 import { dragParts } from '../drags/parts.ts';
 import { dragSegment } from '../drags/segment.ts';
+import type { Overlay } from '../overlay.ts';
 import { studFacts } from '../parts.ts';
 import { partAt, pick, thingAt, type Target } from '../pick.ts';
 import type { Press } from '../pointer.ts';
@@ -115,7 +116,11 @@ function cursorOver(target: Target | null) {
 	}
 }
 
-function tagOf(desk: Desk, target: Target | null) {
-	if (target?.kind === 'stud') return { at: target.stud.at, text: studName(desk, target.stud), tone: 'plain' } as const;
-	return null;
+function tagOf(desk: Desk, target: Target | null): Overlay['tag'] {
+	if (target?.kind === 'stud') return { at: target.stud.at, text: studName(desk, target.stud), tone: 'plain' };
+	if (target?.kind !== 'mark') return null;
+	const { at, findings, severity } = target.mark;
+	const more = findings.length > 1 ? ` (and ${findings.length - 1} more)` : '';
+	const tone = severity === 'fatal' || severity === 'error' ? 'bad' : 'plain';
+	return { at: toDrawing(desk.view, at), text: findings[0]!.title + more, tone };
 }
