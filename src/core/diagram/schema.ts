@@ -111,7 +111,7 @@ export const StackItemSchema = z.discriminatedUnion('kind', [
 
 /**
  * What is on and how much, for one state of use. A load's level is the share of its rated draw, a source's
- * the share of its rated output, a switch's 1 closed and 0 open.
+ * the share of its rated output, a switch's 1 closed and 0 open, and a battery's 0 disconnected by its electronics.
  */
 export const OperatingCaseSchema = z.strictObject({
 	label: shortText,

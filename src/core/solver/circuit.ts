@@ -34,17 +34,20 @@ function planCircuit({ nodeCount, branches, batteries, sources, loads }: Network
 	};
 }
 
-/** Levels of a case by branch (0 is open), source and load. */
+/** Levels of a case by branch (0 is open), battery, source and load. */
 export interface Levels {
 	readonly closed: readonly boolean[];
+	/** False where a battery's electronics have disconnected it. */
+	readonly battery: readonly boolean[];
 	readonly source: readonly number[];
 	readonly load: readonly number[];
 }
 
-export function levelsOf({ branches, sources, loads }: Network, operatingCase: OperatingCase): Levels {
+export function levelsOf({ branches, batteries, sources, loads }: Network, operatingCase: OperatingCase): Levels {
 	const set = (part: string): number | undefined => (Object.hasOwn(operatingCase.levels, part) ? operatingCase.levels[part] : undefined);
 	return {
 		closed: branches.map(({ switchedBy }) => switchedBy === null || (set(switchedBy) ?? 1) > 0),
+		battery: batteries.map(({ part }) => (set(part) ?? 1) > 0),
 		source: sources.map(({ part, alwaysOn }) => set(part) ?? (alwaysOn ? 1 : operatingCase.sources)),
 		load: loads.map(({ part }) => set(part) ?? operatingCase.loads)
 	};

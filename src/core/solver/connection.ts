@@ -30,11 +30,12 @@ export function connect(network: Network, levels: Levels, barred: ReadonlySet<nu
 		metal.union(a, b);
 		rigid.union(a, b);
 	});
-	for (const { positive, negative } of batteries) rigid.union(positive, negative);
+	const connected = batteries.filter(({ index }) => levels.battery[index]);
+	for (const { positive, negative } of connected) rigid.union(positive, negative);
 
 	const islands = unionFind(nodeCount);
 	for (let node = 0; node < nodeCount; node++) islands.union(node, rigid.find(node));
-	const supplied: NodeIndex[] = batteries.map(({ positive }) => positive);
+	const supplied: NodeIndex[] = connected.map(({ positive }) => positive);
 	const isLive = (node: NodeIndex): boolean => supplied.some((other) => islands.same(node, other));
 	// A load shorted by metal has no supply between its terminals, even on a live island.
 	const isFed = ({ positive, negative }: { positive: NodeIndex; negative: NodeIndex }): boolean =>

@@ -24,6 +24,11 @@ export interface Elimination {
 export interface Factors {
 	/** Volts by node for the amps injected at each node. What reaches a node with no way to a pin is dropped. */
 	solve(injectionA: Float64Array): Float64Array;
+	/**
+	 * Ohms seen between two nodes, `b` null for the reference: as the power one ampere from one to the other would
+	 * need, a sum of positive terms. Visits only the few nodes eliminated after the two. Infinity where no way joins them.
+	 */
+	resistanceOhm(a: number, b: number | null): number;
 }
 
 export function planElimination({ nodeCount, edges }: Topology): Elimination {
@@ -41,6 +46,11 @@ export function planElimination({ nodeCount, edges }: Topology): Elimination {
 	const mesh = Int32Array.from(
 		Array.from(order).flatMap((k) => later[k]!.flatMap((a, i) => later[k]!.slice(i + 1).map((b) => slotBetween(a, b))))
 	);
+
+	// What a node passes on reaches nodes on its way along `next` to the last one, and no others.
+	const rank = new Int32Array(nodeCount);
+	order.forEach((node, place) => (rank[node] = place));
+	const nextOf = Int32Array.from(later, (nodes) => nodes.reduce((best, node) => (best < 0 || rank[node]! < rank[best]! ? node : best), -1));
 
 	const factor = (conductanceS: Float64Array, pinned: Uint8Array): Factors => {
 		const between = new Float64Array(column.length);
@@ -83,7 +93,27 @@ export function planElimination({ nodeCount, edges }: Topology): Elimination {
 			}
 			return nodeV;
 		};
-		return { solve };
+
+		const carriedA = new Float64Array(nodeCount);
+		const resistanceOhm = (a: number, b: number | null): number => {
+			if (a === b) return 0;
+			carriedA[a] = 1;
+			if (b !== null) carriedA[b] = -1;
+			let ohms = 0;
+			for (let [x, y] = [a, b ?? -1]; x >= 0 || y >= 0;) {
+				const k = y < 0 || (x >= 0 && rank[x]! <= rank[y]!) ? x : y;
+				const amps = carriedA[k]!;
+				carriedA[k] = 0;
+				if (amps !== 0 && !pinned[k]) {
+					ohms += amps ** 2 / total[k]!;
+					for (let s = start[k]!; s < start[k + 1]!; s++) carriedA[column[s]!]! += share[s]! * amps;
+				}
+				if (x === k) x = nextOf[k]!;
+				if (y === k) y = nextOf[k]!;
+			}
+			return ohms;
+		};
+		return { solve, resistanceOhm };
 	};
 	return { factor };
 }

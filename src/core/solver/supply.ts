@@ -40,6 +40,7 @@ export function supplyOf(network: Network, circuit: Circuit, levels: Levels, con
 
 	for (const { index, resistanceOhm } of branches) conductanceS[index] = levels.closed[index] ? 1 / resistanceOhm : 0;
 	for (const { index, emfV, resistanceOhm, positive, negative } of batteries) {
+		if (!levels.battery[index]) continue;
 		conductanceS[first.battery + index] = 1 / resistanceOhm;
 		emfA[positive]! += emfV / resistanceOhm;
 		emfA[negative]! -= emfV / resistanceOhm;
