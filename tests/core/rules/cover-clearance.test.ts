@@ -21,6 +21,13 @@ testRule(coverClearance, {
 			at: ['stud:d.R', 'conductor:W1'],
 			severity: 'warning'
 		},
+		'a nut almost at the cover': {
+			diagram: covered('2', 15),
+			says: 'The stack on D end stud R stands 13.2 mm high with its nut; the cover leaves 15 mm.',
+			at: ['stud:d.R'],
+			severity: 'warning',
+			assumptions: ['A flat washer, a lock washer and a nut close the stack.']
+		},
 		'4/0, and too high as well': {
 			// 4.8 + 1.6 + 2.0 + 6.8 = 15.2 mm.
 			diagram: covered('4/0', 16),
