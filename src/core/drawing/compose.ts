@@ -1,6 +1,6 @@
 /** Diagram → drawing. */
 import { itemKey, type Conductor, type ConductorId, type Diagram, type ItemKey, type PartId } from '#core/diagram';
-import { isEmptyBox, unionBoxes, EMPTY_BOX, type Point, type Side } from '#core/geometry';
+import { isEmptyBox, oppositeSide, unionBoxes, EMPTY_BOX, type Point, type Side } from '#core/geometry';
 import { placedTerminal, poseOf } from '#core/layout';
 import { buildNetwork, type Network, type Pole } from '#core/network';
 import { createRouter, routeConductors, type Routes } from '#core/routing';
@@ -42,14 +42,14 @@ export function composeScene(diagram: Diagram, options: ComposeOptions = {}, pre
 		items.push(item);
 	};
 
-	const left = sidesLeft(diagram, routes);
+	const taken = sidesTaken(diagram, routes);
 	for (const id of partsBackToFront(diagram)) {
 		const part = diagram.parts[id]!;
 		const pose = poseOf(diagram, id)!;
 		const isMounted = Object.hasOwn(diagram.mounts, id);
-		const sides = left.get(id) ?? new Set<Side>();
+		const sides = taken.get(id) ?? new Set<Side>();
 		const inputs = [part.kind, part.label, part.params, pose.at.x, pose.at.y, pose.turn, isMounted, [...sides].sort().join(' ')];
-		keep(itemKey('part', id), inputs, () => drawPart(id, part, pose, { isMounted, left: sides }));
+		keep(itemKey('part', id), inputs, () => drawPart(id, part, pose, { isMounted, taken: sides }));
 	}
 
 	const routed = Object.entries(diagram.conductors).flatMap(([id, conductor]): [ConductorId, Conductor, readonly Point[]][] => {
@@ -97,21 +97,27 @@ const looksTheSame = (a: Diagram, b: Diagram): boolean =>
 	a.colourScheme === b.colourScheme &&
 	a.system === b.system;
 
-/** Sides of each part by which conductors leave it. */
-function sidesLeft({ conductors }: Diagram, routes: Routes): Map<PartId, Set<Side>> {
-	const left = new Map<PartId, Set<Side>>();
-	const add = (id: PartId, at: Point | undefined, toward: Point | undefined) => {
+/** Sides of each part where a conductor leaves it, a block sits on it, or its host is. */
+function sidesTaken(diagram: Diagram, routes: Routes): Map<PartId, Set<Side>> {
+	const taken = new Map<PartId, Set<Side>>();
+	const add = (id: PartId, side: Side) => taken.set(id, (taken.get(id) ?? new Set()).add(side));
+	const addRun = (id: PartId, at: Point | undefined, toward: Point | undefined) => {
 		if (!at || !toward) return;
 		const level = Math.abs(toward.x - at.x) >= Math.abs(toward.y - at.y);
-		const side = level ? (toward.x > at.x ? 'east' : 'west') : toward.y > at.y ? 'south' : 'north';
-		left.set(id, (left.get(id) ?? new Set()).add(side));
+		add(id, level ? (toward.x > at.x ? 'east' : 'west') : toward.y > at.y ? 'south' : 'north');
 	};
-	for (const [id, { from, to }] of Object.entries(conductors)) {
+	for (const [id, { from, to }] of Object.entries(diagram.conductors)) {
 		const route = routes.get(id);
-		add(from.part, route?.[0], route?.[1]);
-		add(to.part, route?.at(-1), route?.at(-2));
+		addRun(from.part, route?.[0], route?.[1]);
+		addRun(to.part, route?.at(-1), route?.at(-2));
 	}
-	return left;
+	for (const [id, host] of Object.entries(diagram.mounts)) {
+		const side = placedTerminal(diagram, host)?.side;
+		if (!side) continue;
+		add(host.part, side);
+		add(id, oppositeSide(side));
+	}
+	return taken;
 }
 
 /** Parts that stand by themselves, then mounted blocks, each after the part it sits on. */

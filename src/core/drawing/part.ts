@@ -11,16 +11,14 @@ const PRINT_MM = 6;
 
 export interface PartLooks {
 	readonly isMounted?: boolean;
-	/** Sides by which conductors leave it, so that its name is not written under them. */
-	readonly left?: ReadonlySet<Side>;
+	/** Sides on which something else is drawn, so that its name is not written there; those of its terminals when left out. */
+	readonly taken?: ReadonlySet<Side>;
 }
-
-const NO_SIDES: ReadonlySet<Side> = new Set();
 
 /**
  * A part as drawn. The plate of a mounted block is left out: its place is its host's stud.
  */
-export function drawPart(id: PartId, part: Part, pose: Pose, { isMounted = false, left = NO_SIDES }: PartLooks = {}): DrawnItem {
+export function drawPart(id: PartId, part: Part, pose: Pose, { isMounted = false, taken }: PartLooks = {}): DrawnItem {
 	const description = describe(part);
 	const body = placeBox(description.box, pose);
 	const terminals = description.terminals
@@ -34,14 +32,14 @@ export function drawPart(id: PartId, part: Part, pose: Pose, { isMounted = false
 		...terminals.flatMap(({ terminal, at, side }) => drawTerminal(terminal, at, side))
 	];
 	const words = { label: part.label, summary: description.summary };
-	const taken = left.size > 0 ? left : new Set<Side>(terminals.map(({ side }) => side));
+	const avoided = taken && taken.size > 0 ? taken : new Set(terminals.map(({ side }) => side));
 	const labels = [
 		...terminals.flatMap(({ terminal: { print } }) => {
 			if (!print) return [];
 			const { x, y } = place(print.at, pose);
 			return [text(x, y, print.text, PRINT_MM, { fill: 'muted', upright: true })];
 		}),
-		...(description.nameplate ? wordsInside(words, placeBox(description.nameplate, pose)) : wordsBeside(words, body, taken))
+		...(description.nameplate ? wordsInside(words, placeBox(description.nameplate, pose)) : wordsBeside(words, body, avoided))
 	];
 	return {
 		key: itemKey('part', id),

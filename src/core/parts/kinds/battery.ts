@@ -3,7 +3,7 @@ import { ampsText, compactNumber } from '#core/units';
 import { definePart } from '../define.ts';
 import { amount, choice, numberChoice, optionalAmount, thread } from '../fields.ts';
 import { block, circle, rect, type Primitive } from '#core/graphics';
-import { body, centredBox, fittedText, raised } from '../sketch.ts';
+import { body, centredBox, raised } from '../sketch.ts';
 import { batterySymbol } from '../symbols.ts';
 import { stud } from '../terminals.ts';
 
@@ -47,12 +47,6 @@ function size(battery: Params): { widthMm: number; depthMm: number } {
 	const widthMm = Math.round(Math.min(620, Math.max(150, 43 * energy ** 0.42 * bulk)));
 	return { widthMm, depthMm: Math.round(Math.min(300, widthMm * 0.53)) };
 }
-
-/** "200 A discharge · 100 A charge", as far as known. */
-const limitsText = ({ continuousA, chargeA }: Params): string =>
-	[continuousA !== null && `${ampsText(continuousA)} discharge`, chargeA !== null && `${ampsText(chargeA)} charge`]
-		.filter(Boolean)
-		.join(' · ');
 
 /** Height of the row of cell caps; null where there is none. */
 function capsY(battery: Params): number | null {
@@ -126,19 +120,25 @@ export const battery = definePart({
 			rect(-widthMm / 2 + 5, -depthMm / 2 + 5, widthMm - 10, depthMm - 10, { stroke: 'case-edge', width: 0.35, r: 4, opacity: 0.7 }),
 			...lid(battery),
 			...[-postX, postX].map((x) => block(x, postY, 34, 32, { fill: 'case-raised', stroke: 'case-edge', width: 0.4, r: 4 })),
-			fittedText(0, depthMm / 2 - 15, limitsText(battery), 8, widthMm * 0.6, { fill: 'muted' }),
 			...batterySymbol(0, postY, Math.min(26, widthMm * 0.1))
 		];
 	},
 	nameplate(battery) {
 		const { widthMm, depthMm } = size(battery);
 		const top = capsY(battery) === null ? -depthMm / 2 + 46 : capsY(battery)! + 12;
-		return { minX: -widthMm / 2 + 30, maxX: widthMm / 2 - 30, minY: top, maxY: depthMm / 2 - (limitsText(battery) === '' ? 12 : 22) };
+		return { minX: -widthMm / 2 + 30, maxX: widthMm / 2 - 30, minY: top, maxY: depthMm / 2 - 12 };
 	},
 	box(battery) {
 		const { widthMm, depthMm } = size(battery);
 		return centredBox(widthMm, depthMm);
 	},
-	summary: (battery) =>
-		`${compactNumber(CHEMISTRY[battery.chemistry].printedV * blocksOf12V(battery))} V ${compactNumber(battery.capacityAh)} Ah`
+	summary(battery) {
+		const { chemistry, capacityAh, continuousA, chargeA } = battery;
+		const size = `${compactNumber(CHEMISTRY[chemistry].printedV * blocksOf12V(battery))} V ${compactNumber(capacityAh)} Ah`;
+		return [
+			size,
+			...(continuousA === null ? [] : [ampsText(continuousA)]),
+			...(chargeA === null ? [] : [`charge ${ampsText(chargeA)}`])
+		].join(', ');
+	}
 });
