@@ -46,22 +46,18 @@ function spreadAcross(axis: Axis, runs: readonly Run[], find: FindBoxes): boolea
 /** Groups of pieces that are near each other and run beside each other, directly or through others. */
 function bundlesOf(pieces: readonly Piece[]): Piece[][] {
 	const root = pieces.map((_, i) => i);
-	const rootOf = (i: number): number => {
-		while (root[i] !== i) i = root[i] = root[root[i]!]!;
-		return i;
-	};
 	const widest = Math.max(0, ...pieces.map((piece) => piece.run.widthMm));
 	for (let i = 0; i < pieces.length; i++) {
 		const reach = laneSpacingMm(pieces[i]!.run.widthMm, widest) + NEAR_MM;
 		for (let j = i + 1; j < pieces.length && pieces[j]!.at - pieces[i]!.at < reach; j++) {
-			if (beside(pieces[i]!, pieces[j]!)) root[rootOf(j)] = rootOf(i);
+			if (beside(pieces[i]!, pieces[j]!)) root[rootOf(root, j)] = rootOf(root, i);
 		}
 	}
 	const groups = new Map<number, Piece[]>();
 	pieces.forEach((piece, i) => {
-		const group = groups.get(rootOf(i));
+		const group = groups.get(rootOf(root, i));
 		if (group) group.push(piece);
-		else groups.set(rootOf(i), [piece]);
+		else groups.set(rootOf(root, i), [piece]);
 	});
 	return [...groups.values()].filter((group) => group.length > 1);
 }
@@ -84,9 +80,11 @@ function settle(bundle: readonly Piece[], axis: Axis, find: FindBoxes): boolean 
 	const order = inOrder(bundle, axis);
 	const spacings: Spacing[] = [];
 	for (let after = 1; after < order.length; after++) {
-		for (let before = 0; before < after; before++) {
+		// In order of position: beyond the first that is too far, all are.
+		for (let before = after - 1; before >= 0; before--) {
 			const a = order[before]!;
 			const b = order[after]!;
+			if (b.at - a.at > FAR_MM) break;
 			if ((isFixed(a) && isFixed(b)) || !beside(a, b)) continue;
 			spacings.push({ before, after, by: laneSpacingMm(a.run.widthMm, b.run.widthMm) });
 		}
@@ -171,19 +169,30 @@ function walk({ run, index }: Piece, axis: Axis, sense: 1 | -1): readonly { x: n
 /** Pieces on one track want to lie evenly to both sides of it, or beside the one that cannot move. */
 function wantedPositions(order: readonly Piece[], spacings: readonly Spacing[]): number[] {
 	const offset = order.map(() => 0);
-	const track = order.map((_, i) => i);
+	const root = order.map((_, i) => i);
 	for (const { before, after, by } of spacings) {
 		if (order[after]!.at - order[before]!.at > SAME_TRACK_MM) continue;
 		offset[after] = Math.max(offset[after]!, offset[before]! + by);
-		const [keep, give] = [track[before]!, track[after]!];
-		if (keep !== give) track.forEach((t, i) => t === give && (track[i] = keep));
+		root[rootOf(root, after)] = rootOf(root, before);
 	}
-	const shift = new Map<number, number>();
-	for (const t of new Set(track)) {
-		const members = order.map((_, i) => i).filter((i) => track[i] === t);
+	const tracks = new Map<number, number[]>();
+	order.forEach((_, i) => {
+		const members = tracks.get(rootOf(root, i));
+		if (members) members.push(i);
+		else tracks.set(rootOf(root, i), [i]);
+	});
+	const wanted = order.map((piece) => piece.at);
+	for (const members of tracks.values()) {
 		const fixed = members.find((i) => isFixed(order[i]!));
 		const offsets = members.map((i) => offset[i]!);
-		shift.set(t, fixed !== undefined ? offset[fixed]! : (Math.min(...offsets) + Math.max(...offsets)) / 2);
+		const shift = fixed !== undefined ? offset[fixed]! : (Math.min(...offsets) + Math.max(...offsets)) / 2;
+		for (const i of members) wanted[i]! += offset[i]! - shift;
 	}
-	return order.map((piece, i) => piece.at + offset[i]! - shift.get(track[i]!)!);
+	return wanted;
+}
+
+/** Root of a set in a forest of parents, shortening the way for the next time. */
+function rootOf(root: number[], i: number): number {
+	while (root[i] !== i) i = root[i] = root[root[i]!]!;
+	return i;
 }

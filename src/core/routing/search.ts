@@ -15,11 +15,22 @@ let stamp = new Int32Array(0);
 let round = 0;
 const heap = new CostHeap();
 
+/** Places looked at before a long search through a crowded drawing is begun again with less patience. */
+const PATIENCE = 6000;
+
+/** How much dearer the rest of the way is reckoned then: the search goes more straight at its goal. */
+const HASTE = 2;
+
 /**
- * Cheapest orthogonal path between two stubs, or null when there is none. It starts and ends on the first line that
- * crosses the stub beyond its body, and turns there at the earliest.
+ * Cheapest orthogonal path between two stubs (for very long ones: a fairly cheap one), or null when there is none.
+ * It starts and ends on the first line that crosses the stub beyond its body, and turns there at the earliest.
  */
 export function cheapestPath(grid: Grid, from: Stub, to: Stub): Point[] | null {
+	const path = search(grid, from, to, 1, PATIENCE);
+	return path === 'tired' ? (search(grid, from, to, HASTE, Infinity) as Point[] | null) : path;
+}
+
+function search(grid: Grid, from: Stub, to: Stub, haste: number, patience: number): Point[] | null | 'tired' {
 	const { xs, ys } = grid;
 	const columns = xs.length;
 	const rows = ys.length;
@@ -30,11 +41,11 @@ export function cheapestPath(grid: Grid, from: Stub, to: Stub): Point[] | null {
 	const goalY = ys[Math.floor(goalNode / columns)]!;
 	const arrive = (DIRECTION[to.side] + 2) & 3;
 
-	/** Never more than what is left to pay: the distance, and the bends that no route can do without. */
+	/** What is left to pay at least (times the haste): the distance, and the bends that no route can do without. */
 	const atLeast = (column: number, row: number, direction: number): number => {
 		const dx = goalX - xs[column]!;
 		const dy = goalY - ys[row]!;
-		return Math.abs(dx) + Math.abs(dy) + leastBends(dx, dy, direction, arrive) * BEND_MM;
+		return haste * (Math.abs(dx) + Math.abs(dy) + leastBends(dx, dy, direction, arrive) * BEND_MM);
 	};
 	const open = round;
 	const done = round + 1;
@@ -48,12 +59,14 @@ export function cheapestPath(grid: Grid, from: Stub, to: Stub): Point[] | null {
 		heap.push(state, cost + atLeast(column, row, direction));
 	};
 
+	let seen = 0;
 	heap.clear();
 	visit(startNode, DIRECTION[from.side], startNode % columns, Math.floor(startNode / columns), 0, -1);
 	while (heap.size > 0) {
 		const state = heap.pop();
 		if (stamp[state] === done) continue;
 		stamp[state] = done;
+		if (++seen > patience) return 'tired';
 		const node = state >> 2;
 		const direction = state & 3;
 		const spent = best[state]!;
