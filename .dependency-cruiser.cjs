@@ -16,6 +16,17 @@ const mayImport = {
 	'core/network': ['core/units', 'core/tables', 'core/diagram', 'core/conductors', 'core/parts'],
 	'core/solver': ['core/diagram', 'core/network'],
 	'core/protection': ['core/diagram', 'core/network'],
+	'core/faults': [
+		'core/units',
+		'core/tables',
+		'core/diagram',
+		'core/conductors',
+		'core/parts',
+		'core/profiles',
+		'core/network',
+		'core/solver',
+		'core/protection'
+	],
 	'core/studs': ['core/units', 'core/tables', 'core/diagram', 'core/conductors', 'core/parts'],
 	'core/rules': [
 		'core/units',
@@ -27,6 +38,7 @@ const mayImport = {
 		'core/network',
 		'core/solver',
 		'core/protection',
+		'core/faults',
 		'core/studs'
 	],
 	'core/drawing': [
@@ -56,7 +68,8 @@ const packagesOf = {
 	'core/geometry': ['rbush', 'flatbush'],
 	'core/diagram': ['zod', 'immer'],
 	'core/parts': ['zod'],
-	'core/(?:units|tables|graphics|conductors|profiles|layout|routing|network|solver|protection|studs|rules|drawing|check|examples)': [],
+	'core/(?:units|tables|graphics|conductors|profiles|layout|routing|network|solver|protection|faults|studs|rules|drawing|check|examples)':
+		[],
 	canvas: ['konva']
 };
 

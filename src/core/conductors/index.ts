@@ -2,3 +2,4 @@
 export { areaMm2, awgDiameterMm, awgWithin, compareGauges, gaugesOf, gaugeText, nextGaugeUp, thinnestGauge } from './gauge.ts';
 export { copperOhmPerM, jointOhm, resistanceBreakdown, resistanceOhm, type ResistanceBreakdown } from './resistance.ts';
 export { cableDiameterMm, lugOf, type Lug } from './lug.ts';
+export { shortCircuitK, withstandAreaMm2, withstandS } from './withstand.ts';

@@ -53,3 +53,4 @@ export { breakingCapacityA, fuseFamily, type BreakingStep, type FuseFamily } fro
 
 /** Studs. */
 export { isMetric, thread, THREAD_SOURCES, type Thread } from './threads.ts';
+export { fuseTimes, SUPPLEMENTARY_LATEST, timeAt, type FuseTimes, type Gate } from './fuse-times.ts';

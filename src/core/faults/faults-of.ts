@@ -1,0 +1,68 @@
+import type { Conductor, ConductorId } from '#core/diagram';
+import { usedLengthM, type Branch, type Network, type NodeIndex } from '#core/network';
+import { faultCircuit, type Condition, type FaultCircuit } from './fault-circuit.ts';
+import { returnPoints } from './return-point.ts';
+import { shortBetween, throughDevice, type Short } from './short.ts';
+
+/** Shorts anywhere in a network. What costs something is done on first use and kept. */
+export interface Faults {
+	/** Node of the return a fault at this node goes to; null for nodes that are not positive, or have no way back. */
+	returnOf(node: NodeIndex): NodeIndex | null;
+	/** A dead short from a positive node to its return; null where there is none. */
+	short(node: NodeIndex, condition: Condition): Short | null;
+	/** The same to a given node. */
+	shortTo(node: NodeIndex, to: NodeIndex, condition: Condition): Short;
+	/** Greatest amps through a device into a short just behind it, its own resistance not counted. */
+	throughDevice(branch: Branch): DeviceFault;
+}
+
+export interface DeviceFault {
+	/** Greater of both directions, amps; 0 where no fault can be. */
+	readonly currentA: number;
+	/** Side it comes from. */
+	readonly from: NodeIndex;
+	/** Volts on that side against the return before the short, and what limits the current, ohms. */
+	readonly openV: number;
+	readonly sourceOhm: number;
+}
+
+/** @param conductors of the diagram, by id */
+export function faultsOf(network: Network, conductors: Readonly<Record<ConductorId, Conductor>>): Faults {
+	const lengthM = (id: ConductorId): number => (conductors[id] ? usedLengthM(conductors[id]).lengthM : 0);
+	const returnOf = memo(once(() => returnPoints(network, lengthM)));
+	const circuits = {
+		greatest: once(() => faultCircuit(network, conductors, 'greatest')),
+		least: once(() => faultCircuit(network, conductors, 'least'))
+	};
+	const shortTo = (node: NodeIndex, to: NodeIndex, condition: Condition): Short => shortBetween(circuits[condition](), node, to);
+	return {
+		returnOf,
+		shortTo,
+		short(node, condition) {
+			const to = returnOf(node);
+			return to === null ? null : shortTo(node, to, condition);
+		},
+		throughDevice: (branch) => deviceFault(circuits.greatest(), branch, returnOf(branch.b) ?? returnOf(branch.a))
+	};
+}
+
+function deviceFault(circuit: FaultCircuit, { a, b }: Branch, to: NodeIndex | null): DeviceFault {
+	if (to === null) return { currentA: 0, from: a, openV: 0, sourceOhm: Infinity };
+	const { fromA, fromB } = throughDevice(circuit, { a, b }, to);
+	const [currentA, from] = fromA >= fromB ? [fromA, a] : [fromB, b];
+	const openV = circuit.isOneIsland(from, to) ? circuit.nodeV[from]! - circuit.nodeV[to]! : 0;
+	return { currentA, from, openV, sourceOhm: currentA > 0 ? openV / currentA : Infinity };
+}
+
+function once<Value>(make: () => Value): () => Value {
+	let made: { value: Value } | null = null;
+	return () => (made ??= { value: make() }).value;
+}
+
+function memo<Key, Value>(make: () => (key: Key) => Value): (key: Key) => Value {
+	const known = new Map<Key, Value>();
+	return (key) => {
+		if (!known.has(key)) known.set(key, make()(key));
+		return known.get(key)!;
+	};
+}
