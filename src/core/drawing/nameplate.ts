@@ -16,19 +16,49 @@ interface Words {
 const fitted = (content: string, size: number, width: number, bold: boolean): number =>
 	Math.min(size, (size * width) / Math.max(textWidthMm(content, size, bold), 1e-6));
 
-/** Both lines in the middle of a box, made smaller where it is narrow. */
+/** A summary that would come out smaller than this share of its size is broken at its commas. */
+const BREAK_BELOW = 0.8;
+
+/** Label and summary in the middle of a box, made smaller where there is little room. */
 export function wordsInside({ label, summary }: Words, box: Box): Primitive[] {
 	const width = boxWidth(box) * 0.94;
-	const scale = Math.min(1, boxHeight(box) / ((LABEL_MM + SUMMARY_MM) * LEADING));
-	const labelSize = fitted(label, LABEL_MM * scale, width, true);
-	const summarySize = fitted(summary, SUMMARY_MM * scale, width, false);
+	const isBroken = fitted(summary, SUMMARY_MM, width, false) < SUMMARY_MM * BREAK_BELOW;
+	const wanted: Line[] = [
+		{ content: label, size: LABEL_MM, bold: true, fill: 'ink' },
+		...(isBroken ? summary.split(', ') : [summary]).map((content): Line => ({ content, size: SUMMARY_MM, bold: false, fill: 'muted' }))
+	];
+	const lines = wanted.filter(({ content }) => content !== '');
+	const scale = Math.min(1, boxHeight(box) / heightOf(lines));
+	const summarySize = Math.min(...lines.slice(1).map(({ content, size, bold }) => fitted(content, size * scale, width, bold)));
+	const fittedLines = lines.map((line, index) => ({
+		...line,
+		size: index > 0 ? summarySize : fitted(line.content, line.size * scale, width, line.bold)
+	}));
 	const { x, y } = boxCentre(box);
-	if (label === '') return [text(x, y, summary, summarySize, { fill: 'muted', upright: true })];
-	const height = (labelSize + summarySize) * LEADING;
-	return [
-		text(x, y - height / 2 + (labelSize * LEADING) / 2, label, labelSize, { bold: true, upright: true }),
-		text(x, y + height / 2 - (summarySize * LEADING) / 2, summary, summarySize, { fill: 'muted', upright: true })
-	].filter((primitive) => primitive.kind !== 'text' || primitive.text !== '');
+	return written(fittedLines, x, y - heightOf(fittedLines) / 2, { align: 'middle' });
+}
+
+interface Line {
+	readonly content: string;
+	readonly size: number;
+	readonly bold: boolean;
+	readonly fill: 'ink' | 'muted';
+}
+
+const heightOf = (lines: readonly Line[]): number => lines.reduce((sum, { size }) => sum + size * LEADING, 0);
+
+/** Lines one under the other from `top`. */
+function written(
+	lines: readonly Line[],
+	x: number,
+	top: number,
+	options: { align: 'start' | 'middle' | 'end'; halo?: 'paper' }
+): Primitive[] {
+	let bottom = top;
+	return lines.map(({ content, size, bold, fill }) => {
+		bottom += size * LEADING;
+		return text(x, bottom - (size * LEADING) / 2, content, size, { bold, fill, upright: true, ...options });
+	});
 }
 
 /** Where words go first when several sides are free. */
@@ -38,17 +68,13 @@ const PREFERRED: readonly Side[] = ['north', 'south', 'east', 'west'];
 export function wordsBeside({ label, summary }: Words, body: Box, taken: ReadonlySet<Side>): Primitive[] {
 	const side = PREFERRED.find((candidate) => !taken.has(candidate)) ?? 'north';
 	const { x, y } = boxCentre(body);
-	const lines = [
-		{ content: label, size: LABEL_MM * 0.7, bold: true, fill: 'ink' as const },
-		{ content: summary, size: SUMMARY_MM * 0.8, bold: false, fill: 'muted' as const }
-	].filter(({ content }) => content !== '');
-	const height = lines.reduce((sum, { size }) => sum + size * LEADING, 0);
+	const wanted: Line[] = [
+		{ content: label, size: LABEL_MM * 0.7, bold: true, fill: 'ink' },
+		{ content: summary, size: SUMMARY_MM * 0.8, bold: false, fill: 'muted' }
+	];
+	const lines = wanted.filter(({ content }) => content !== '');
+	const height = heightOf(lines);
 	const top = side === 'north' ? body.minY - GAP_MM - height : side === 'south' ? body.maxY + GAP_MM : y - height / 2;
 	const at = side === 'east' ? body.maxX + GAP_MM : side === 'west' ? body.minX - GAP_MM : x;
-	const align = side === 'east' ? 'start' : side === 'west' ? 'end' : 'middle';
-	let bottom = top;
-	return lines.map(({ content, size, bold, fill }) => {
-		bottom += size * LEADING;
-		return text(at, bottom - (size * LEADING) / 2, content, size, { bold, fill, align, upright: true, halo: 'paper' });
-	});
+	return written(lines, at, top, { align: side === 'east' ? 'start' : side === 'west' ? 'end' : 'middle', halo: 'paper' });
 }

@@ -137,7 +137,7 @@ export const battery = definePart({
 		const size = `${compactNumber(CHEMISTRY[chemistry].printedV * blocksOf12V(battery))} V ${compactNumber(capacityAh)} Ah`;
 		return [
 			size,
-			...(continuousA === null ? [] : [ampsText(continuousA)]),
+			...(continuousA === null ? [] : [`discharge ${ampsText(continuousA)}`]),
 			...(chargeA === null ? [] : [`charge ${ampsText(chargeA)}`])
 		].join(', ');
 	}

@@ -121,8 +121,8 @@ export const fusedBus = definePart({
 				return [
 					...fuseBody(bus, x, ratingA),
 					...bolt(x, BAR_Y_MM, bus.positionThread),
-					fittedText(x, minY + 12, String(index + 1), 7.5, bus.pitchMm, { bold: true }),
-					fittedText(x, minY + 21, nameOf[index]!, 6, bus.pitchMm - 2, { fill: 'muted' })
+					// As wide as the strip beside the bar, so that it also fits when the bus stands upright.
+					fittedText(x, minY + 16, `${index + 1} ${nameOf[index]!}`.trim(), 7.5, Math.min(bus.pitchMm - 2, 25), { bold: true })
 				];
 			})
 		];
