@@ -16,6 +16,8 @@ const BLOCK_PX = 20;
 /** Conductors drawn thinner than this are drawn as plain lines. */
 const PLAIN_PX = 1.5;
 const LABEL_PX = 5;
+/** Texts of a drawing are smaller: below the zoom at which this one cannot be read, none is looked at. */
+const LARGEST_TEXT_MM = 30;
 
 export interface StillOptions {
 	readonly view: View;
@@ -38,6 +40,7 @@ export function paintItems(
 	const paintOptions = { palette, zoom, opacity };
 	const labelOptions = { palette, zoom, opacity, minTextPx: LABEL_PX };
 	const labelled: DrawnItem[] = [];
+	const mayRead = LARGEST_TEXT_MM * zoom >= LABEL_PX;
 	const plain = new Plain(context, palette, zoom, opacity);
 
 	for (const key of keys) {
@@ -50,7 +53,7 @@ export function paintItems(
 			plain.flush();
 			painter.paint(context, item.primitives, paintOptions);
 		}
-		if (item.labels.length > 0 && legible(item.labels, zoom)) labelled.push(item);
+		if (mayRead && item.labels.length > 0 && legible(item.labels, zoom)) labelled.push(item);
 	}
 	plain.flush();
 	// Labels come last, so that no conductor runs through a name.
@@ -63,9 +66,10 @@ function legible(labels: readonly Primitive[], zoom: number): boolean {
 	return !isTag || labels.every((label) => label.kind !== 'text' || label.size * zoom >= LABEL_PX);
 }
 
-/** Gathers blocks, and lines of one colour, until something else has to be painted over them. */
+/** Gathers blocks, and lines by colour, until something else has to be painted over them: so far out, order among them cannot be seen. */
 class Plain {
-	#open: Paint | 'blocks' | null = null;
+	#blocks: DrawnItem[] = [];
+	readonly #lines = new Map<Paint, DrawnItem[]>();
 
 	constructor(
 		readonly context: SceneContext,
@@ -74,39 +78,41 @@ class Plain {
 		readonly opacity: number
 	) {}
 
-	block({ body }: DrawnItem): void {
-		this.#start('blocks');
-		this.context.rect(body!.minX, body!.minY, body!.maxX - body!.minX, body!.maxY - body!.minY);
+	block(item: DrawnItem): void {
+		this.#blocks.push(item);
 	}
 
 	line(item: DrawnItem): void {
-		this.#start(colourOf(item));
-		item.route!.forEach(({ x, y }, i) => (i === 0 ? this.context.moveTo(x, y) : this.context.lineTo(x, y)));
-	}
-
-	#start(what: Paint | 'blocks'): void {
-		if (this.#open === what) return;
-		this.flush();
-		this.#open = what;
-		this.context.beginPath();
+		const colour = colourOf(item);
+		const lines = this.#lines.get(colour);
+		if (lines) lines.push(item);
+		else this.#lines.set(colour, [item]);
 	}
 
 	flush(): void {
-		const what = this.#open;
-		if (what === null) return;
-		this.#open = null;
+		if (this.#blocks.length === 0 && this.#lines.size === 0) return;
 		const { context, palette, zoom } = this;
 		context.globalAlpha = this.opacity;
 		context.setLineDash([]);
-		context.lineWidth = PLAIN_PX / zoom;
 		context.lineJoin = 'miter';
-		if (what === 'blocks') {
+		if (this.#blocks.length > 0) {
+			context.beginPath();
+			for (const { body } of this.#blocks) context.rect(body!.minX, body!.minY, body!.maxX - body!.minX, body!.maxY - body!.minY);
 			context.fillStyle = palette['case'];
 			context.fill();
 			context.lineWidth = 1 / zoom;
 			context.strokeStyle = palette['case-edge'];
-		} else context.strokeStyle = palette[what];
-		context.stroke();
+			context.stroke();
+		}
+		context.lineWidth = PLAIN_PX / zoom;
+		for (const [colour, items] of this.#lines) {
+			context.beginPath();
+			for (const { route } of items) route!.forEach(({ x, y }, i) => (i === 0 ? context.moveTo(x, y) : context.lineTo(x, y)));
+			context.strokeStyle = palette[colour];
+			context.stroke();
+		}
+		this.#blocks = [];
+		this.#lines.clear();
 	}
 }
 
