@@ -1,8 +1,8 @@
 /** New, Open, Save, Examples: the editor's diagram on one side, the device's files on the other. */
 import { emptyDiagram, type Problem } from '#core/diagram';
+import type { Example } from '#core/examples';
 import type { Editor } from '#editor';
 import { fetchDiagram, hasUnsavedChanges, openDiagram, readFile, saveDiagram, type OpenedDiagram, type Outcome } from '#files';
-import { fetchExamples, type ExampleEntry } from './examples.ts';
 import { texts } from './texts.ts';
 import type { View } from './view.svelte.ts';
 
@@ -13,9 +13,8 @@ export interface FileActions {
 	/** A file dropped on the window. */
 	openFile(file: File): Promise<void>;
 	save(): Promise<void>;
-	examples(): Promise<readonly ExampleEntry[]>;
 	/** `first`: by itself, when the program starts. */
-	openExample(id: string, options?: { readonly first?: boolean }): Promise<void>;
+	openExample(example: Example, options?: { readonly first?: boolean }): Promise<void>;
 }
 
 const sentences = (problems: readonly Problem[]): string => problems.map(({ what, why, remedy }) => `${what} ${why} ${remedy}`).join(' ');
@@ -68,10 +67,9 @@ export function createFileActions(editor: Editor, view: View): FileActions {
 			editor.markSaved(diagram, outcome.value.fileName);
 			editor.announce(texts.file.saved(outcome.value.fileName));
 		},
-		examples: fetchExamples,
-		async openExample(id, { first = false } = {}) {
+		async openExample({ file, title }, { first = false } = {}) {
 			if (!(await mayLeave())) return;
-			show(await fetchDiagram(`examples/${id}.json`), id, first);
+			show(await fetchDiagram(`examples/${file}`), title, first);
 			// An example is nobody's file: the first save asks for a place.
 			handle = null;
 		}

@@ -28,7 +28,6 @@ export const texts = {
 		opened: (name: string) => `Opened ${name}.`,
 		started: 'Started an empty diagram.',
 		notOpened: (name: string) => `${name} was not opened`,
-		notSaved: (reason: string) => `The diagram was not saved. ${reason}`,
 		discard: 'The changes since the last save will be lost.',
 		discardTitle: 'Leave this diagram?',
 		discardYes: 'Leave without saving',
@@ -51,8 +50,7 @@ export const texts = {
 		paste: 'Paste',
 		selectAll: 'Select everything',
 		autoRoute: 'Route again',
-		connectFrom: 'Connect from here',
-		detach: 'Take off the stud'
+		connectFrom: 'Connect from here'
 	},
 
 	tools: {
@@ -78,7 +76,9 @@ export const texts = {
 		theme: { light: 'Light', dark: 'Dark', system: 'As the device' },
 		themeButton: (name: string) => `Theme: ${name}`,
 		close: 'Close',
-		panels: 'Panels'
+		panels: 'Panels',
+		side: 'Details and findings',
+		split: 'Border between details and findings'
 	},
 
 	empty: {
@@ -98,8 +98,7 @@ export const texts = {
 			protection: 'Fuses and breakers',
 			distribution: 'Distribution',
 			loads: 'Loads'
-		},
-		noOutline: 'no drawing'
+		}
 	},
 
 	outline: {
@@ -127,13 +126,16 @@ export const texts = {
 		ratings: 'Ratings',
 		studs: 'Studs and clamps',
 		noStuds: 'Nothing can land on this part.',
-		mounted: (stud: string) => `Sits on ${stud}.`,
-		notMounted: 'Drag this block onto a stud to mount it there.'
+		sitsOn: 'Sits on',
+		sitsOnHint: 'Or drag the block onto a stud.',
+		standsAlone: 'no stud'
 	},
 
 	conductor: {
 		title: (label: string) => (label === '' ? 'Conductor' : `Conductor ${label}`),
 		ends: (from: string, to: string) => `${from} to ${to}`,
+		from: 'From',
+		to: 'To',
 		label: 'Label',
 		labelHint: 'As printed on both of its ends',
 		size: 'Size',
@@ -197,8 +199,8 @@ export const texts = {
 		rated: 'Rated current',
 		volts: 'Volts',
 		inCase: (name: string) => `in “${name}”`,
-		addWasher: 'Add washer',
-		addNut: 'Add nut',
+		hardware: { washer: 'Washer', 'lock-washer': 'Lock washer', nut: 'Nut' },
+		add: (what: string) => `Put a ${what.toLowerCase()} on top`,
 		remove: (what: string) => `Remove ${what}`
 	},
 
@@ -288,7 +290,6 @@ export const texts = {
 		stopped: 'Check stopped',
 		parts: (n: number) => count(n, 'part'),
 		conductors: (n: number) => count(n, 'conductor'),
-		nothingSelected: 'Nothing selected',
 		selected: (n: number) => `${n} selected`,
 		caution: 'A drawing aid, not an inspection.',
 		cautionMore: 'Cautions'
@@ -337,15 +338,12 @@ export const texts = {
 
 	examples: {
 		title: 'Examples',
-		intro: 'Invented systems. “Before” holds faults to find, “after” is the same system mended.',
-		loading: 'Fetching the list…',
-		failed: 'The examples could not be fetched.',
-		open: (name: string) => `Open ${name}`
+		intro: 'Invented systems, each as found, with faults to see, and as repaired.'
 	},
 
 	menu: { title: 'Actions' },
 
-	notice: { close: 'Close' },
+	notice: { close: 'Continue' },
 
 	fields: {
 		needed: 'A number is needed here.',

@@ -29,6 +29,8 @@ export class View {
 	canvas = $state.raw<Canvas | null>(null);
 	left = $state<'shelf' | 'outline'>('shelf');
 	dock = $state<'right' | 'bottom'>('right');
+	/** Share of the right side that details take above the findings. */
+	split = $state(0.46);
 	/** The one sheet that is up on a small screen; null shows the whole canvas. */
 	sheet = $state<PanelName | null>('findings');
 	dialog = $state<DialogName | null>(null);

@@ -130,3 +130,47 @@ test('a stud lists what sits on it and can be reordered', () => {
 	flushSync();
 	expect(order()).toEqual(first);
 });
+
+const choose = (root: HTMLElement, name: string, value: string) => {
+	const select = field(root, name) as unknown as HTMLSelectElement;
+	select.value = value;
+	select.dispatchEvent(new Event('change', { bubbles: true }));
+	flushSync();
+};
+
+describe('what the canvas does by dragging can be done by name', () => {
+	test('a fuse block is mounted on a stud and taken off', () => {
+		const { workbench, editor } = newWorkbench();
+		editor.placePart('fuse-block', { x: 0, y: 500 });
+		const [block] = [...editor.selection].map((key) => key.slice('part:'.length));
+		const root = show(workbench, Inspector);
+		choose(root, 'Sits on', 'B1.pos');
+		expect(editor.diagram.mounts[block!]).toEqual({ part: 'B1', terminal: 'pos' });
+		choose(root, 'Sits on', '');
+		expect(editor.diagram.mounts).toEqual({});
+	});
+
+	test('a conductor is landed on another stud, and a refusal leaves the field as it was', () => {
+		const { workbench, editor } = newWorkbench();
+		editor.select(['conductor:W1']);
+		const root = show(workbench, Inspector);
+		choose(root, 'To', 'E1.neg');
+		expect(editor.diagram.conductors['W1']!.to).toEqual({ part: 'E1', terminal: 'neg' });
+		choose(root, 'To', 'B1.pos');
+		expect(editor.diagram.conductors['W1']!.to).toEqual({ part: 'E1', terminal: 'neg' });
+		expect(editor.message.kind).toBe('refused');
+		expect(field(root, 'To').value).toBe('E1.neg');
+	});
+
+	test('a washer is put on a stud and taken away', () => {
+		const { workbench, editor } = newWorkbench();
+		editor.select(['stud:B1.pos']);
+		const root = show(workbench, Inspector);
+		byRole(root, 'button', 'Washer').click();
+		flushSync();
+		expect(editor.diagram.stacks['B1.pos']!.map(({ kind }) => kind)).toEqual(['lug', 'washer']);
+		byRole(root, 'button', 'Remove washer').click();
+		flushSync();
+		expect(editor.diagram.stacks['B1.pos']!.map(({ kind }) => kind)).toEqual(['lug']);
+	});
+});

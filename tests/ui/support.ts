@@ -13,7 +13,6 @@ const files: FileActions = {
 	open: nothing,
 	openFile: nothing,
 	save: nothing,
-	examples: async () => [],
 	openExample: nothing
 };
 
