@@ -3,17 +3,17 @@ export interface Example {
 	/** Name and state, for a menu. */
 	readonly title: string;
 	/** What the system is and what the drawing shows, in a sentence or two. */
-	readonly description: string;
+	readonly summary: string;
 	/** File name in static/examples. */
 	readonly file: string;
 	/** "before" has faults to be found; "after" is the same system repaired. */
 	readonly state: 'before' | 'after';
 }
 
-const example = (system: string, state: Example['state'], title: string, description: string): Example => ({
+const example = (system: string, state: Example['state'], title: string, summary: string): Example => ({
 	id: `${system}-${state}`,
 	title,
-	description,
+	summary,
 	file: `${system}-${state}.json`,
 	state
 });

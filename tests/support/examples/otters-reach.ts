@@ -96,8 +96,8 @@ export function ottersReachAfter(): Diagram {
 		.part('F6', 'inline-fuse', [400, 470], { fuseA: 15 });
 	const ways = [
 		['NAV', 2, 5, '10', 10, true],
-		['VHF', 6, 10, '12', 5, true],
-		['FRIDGE', 5, 15, '12', 6, true],
+		['VHF', 6, 10, '10', 5, true],
+		['FRIDGE', 5, 15, '10', 6, true],
 		['PLOTTER', 3, 5, '14', 5, false],
 		['DECK', 10, 20, '10', 7, false],
 		['CABIN', 2, 5, '14', 4, false]

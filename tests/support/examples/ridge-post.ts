@@ -90,6 +90,7 @@ export function ridgePostAfter(): Diagram {
 		.case('peak', 'Peak, no charging')
 		.case('charging', 'Charging, no loads', { loads: 0, sources: 1 })
 		.case('driving', 'Driving by day', { sources: 1, levels: { MCH: 0, SOL: 28 / 30 } })
+		.case('lost', 'One battery lost, inverter held to 1100 W, radio at low power', { levels: { B2: 0, INV: 0.55, RAD: 0.9 } })
 		.done();
 }
 
@@ -139,5 +140,6 @@ export function ridgePostBefore(): Diagram {
 		.case('peak', 'Peak, no charging')
 		.case('charging', 'Charging, no loads', { loads: 0, sources: 1 })
 		.case('driving', 'Driving by day', { sources: 1, levels: { MCH: 0, SOL: 28 / 30 } })
+		.case('lost', 'One battery lost', { levels: { B2: 0 } })
 		.done();
 }
