@@ -16,7 +16,7 @@ import {
 } from '#core/diagram';
 import { compareGauges, gaugeText, gaugesOf, thinnestGauge } from '#core/conductors';
 import { describe, type Link } from '#core/parts';
-import { profile } from '#core/profiles';
+import { profileOf } from '#core/profiles';
 
 /** Where nothing is known yet: stiff enough to be a feeder, thin enough to land on most studs. */
 const UNKNOWN: Gauge = { system: 'awg', size: '6' };
@@ -73,7 +73,7 @@ function currentOf(link: Link, nominalV: number): number[] {
 /** The thinnest AWG size whose amperage in ordinary space reaches this; the thickest when none does. */
 function smallestFor(diagram: Diagram, amps: number): Gauge {
 	const { insulationC, environment, bundleCount } = newConductor({ part: '', terminal: '' }, { part: '', terminal: '' });
-	const { ampacity } = profile(diagram.profile);
+	const { ampacity } = profileOf(diagram);
 	const carries = (gauge: Gauge) =>
 		ampacity({ gauge, insulationC, environment, bundleCount }, diagram.system.nominalV, diagram.ambient).currentA >= amps;
 	const sizes = gaugesOf('awg');

@@ -8,6 +8,7 @@ import {
 	editCase,
 	editConductors,
 	editPart,
+	editCustomProfile,
 	editSystem,
 	editTitleBlock,
 	fragmentOf,
@@ -99,6 +100,7 @@ const makers = {
 		some(d, a, a, (parts) => setParams({ parts, params: { watts: b, list: [c, null] } })),
 	title: (_: Diagram, a: number) => editTitleBlock({ set: { title: `Title ${a}` } }),
 	system: (_: Diagram, a: number, b: number) => editSystem({ set: { nominalV: pick([12, 24, 48] as const, a)!, outsideC: b } }),
+	customProfile: (_: Diagram, a: number, b: number) => editCustomProfile({ numbers: { deviceFactor: a % 3 ? a : null, batteryM: b } }),
 	case: (_: Diagram, a: number, b: number) =>
 		addCase({ id: `k${a % 5}`, case: { label: `case ${a}`, order: b, duration: 'surge', loads: 1, sources: 0, levels: {} } }),
 	editCase: (d: Diagram, a: number, b: number) => editCase({ case: pick(Object.keys(d.cases), a)!, set: { label: `renamed ${b}` } }),

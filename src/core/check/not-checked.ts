@@ -1,4 +1,4 @@
-import { isProfileId } from '#core/profiles';
+import { isProfileId, unknownNumbers } from '#core/profiles';
 import { listed, type Study } from '#core/rules';
 
 /** What no version of these rules looks at, whatever the diagram. */
@@ -22,6 +22,9 @@ const heldBackText = (count: number): string[] =>
 			];
 
 function profileText({ diagram, profile }: Study): string[] {
+	const unknown = unknownNumbers(diagram);
+	if (unknown.length > 0)
+		return [`The custom profile's ${listed(unknown)}: its base has no such ${unknown.length === 1 ? 'number' : 'numbers'}.`];
 	return isProfileId(diagram.profile)
 		? []
 		: [`The rules of profile "${diagram.profile}": this version does not know it and used "${profile.name}" in its place.`];

@@ -26,6 +26,7 @@ export const emptyDiagram = (): Diagram => ({
 	titleBlock: { ...EMPTY_TITLE_BLOCK },
 	system: { nominalV: 12, craft: 'vehicle', negative: 'bonded' },
 	profile: 'common-practice',
+	customProfile: null,
 	colourScheme: 'abyc',
 	ambient: { outsideC: 30, engineSpaceC: 50 },
 	cases: structuredCases(),

@@ -44,6 +44,7 @@ export { addConductor } from './commands/add-conductor.ts';
 export { addPart } from './commands/add-part.ts';
 export { editCase } from './commands/edit-case.ts';
 export { editConductors } from './commands/edit-conductors.ts';
+export { editCustomProfile } from './commands/edit-custom-profile.ts';
 export { editPart } from './commands/edit-part.ts';
 export { editSystem } from './commands/edit-system.ts';
 export { editTitleBlock } from './commands/edit-title-block.ts';

@@ -141,6 +141,18 @@ export const TitleBlockSchema = z.strictObject({
 	approvalPerson: shortText
 });
 
+/** A profile made by changing numbers of a published one. Which keys there are is said by core/profiles. */
+export const CustomProfileSchema = z.strictObject({
+	base: Id,
+	numbers: z.record(
+		z
+			.string()
+			.regex(/^[A-Za-z0-9.:/-]{1,64}$/)
+			.refine((key) => !(key in Object.prototype)),
+		z.number().min(0).max(1e6)
+	)
+});
+
 export const StudKeySchema = z.string().regex(/^[A-Za-z0-9_-]{1,64}\.[A-Za-z0-9_-]{1,64}$/);
 
 export const DiagramSchema = z
@@ -157,6 +169,8 @@ export const DiagramSchema = z
 		}),
 		/** Id of the rule profile (core/profiles). */
 		profile: Id,
+		/** What the profile "custom" is made of; null until a number was changed. */
+		customProfile: CustomProfileSchema.nullable().default(null),
 		colourScheme: z.enum(['abyc', 'iec-60446', 'iec-60445']),
 		ambient: z.strictObject({
 			outsideC: z.number().min(-60).max(100),

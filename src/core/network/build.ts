@@ -11,9 +11,10 @@ import { unionFind } from './union-find.ts';
 /**
  * The network of a diagram. Never throws on a diagram that passes its schema: conductors and mounts that name
  * something that is not there are left out and listed in `unresolved`. Chassis points are not joined with one
- * another: metalwork is not counted as a conductor.
+ * another: metalwork is not counted as a conductor. `ohmMm2PerM` is the resistivity of conductors' copper; left
+ * out, that of copper in service.
  */
-export function buildNetwork(diagram: Diagram, lookup: PartLookup = describe): Network {
+export function buildNetwork(diagram: Diagram, lookup: PartLookup = describe, ohmMm2PerM?: number): Network {
 	const lands = landing(diagram, lookup);
 	const links: PartLink[] = [];
 	const metals = new Set<Metal>();
@@ -29,7 +30,7 @@ export function buildNetwork(diagram: Diagram, lookup: PartLookup = describe): N
 	const mounts = mountsOf(diagram, lookup, lands);
 	const nodeOf = numberNodes([...metals], mounts.joined);
 	const elements = elementsOf(links, (part, end) => nodeOf.get(`${part}.${end}`)!);
-	const conductors = conductorsOf(diagram, lands, nodeOf, elements.branches.length);
+	const conductors = conductorsOf(diagram, lands, nodeOf, elements.branches.length, ohmMm2PerM);
 	const branches = [...elements.branches, ...conductors.branches];
 	const nodeCount = new Set(nodeOf.values()).size;
 	const { branchOfLink, batteries, sources, loads } = elements;
@@ -94,7 +95,7 @@ function numberNodes(metals: readonly Metal[], joined: readonly (readonly [Metal
 
 type ConductorBranch = Branch & { readonly origin: { readonly kind: 'conductor'; readonly id: ConductorId } };
 
-function conductorsOf(diagram: Diagram, lands: Landing, nodeOf: ReadonlyMap<StudKey, NodeIndex>, firstIndex: number) {
+function conductorsOf(diagram: Diagram, lands: Landing, nodeOf: ReadonlyMap<StudKey, NodeIndex>, firstIndex: number, ohmMm2PerM?: number) {
 	const branches: ConductorBranch[] = [];
 	const nodeOfEnd = new Map<ConductorId, { from: NodeIndex; to: NodeIndex }>();
 	const unresolved: Unresolved[] = [];
@@ -111,7 +112,7 @@ function conductorsOf(diagram: Diagram, lands: Landing, nodeOf: ReadonlyMap<Stud
 			index: firstIndex + branches.length,
 			a: ends.from,
 			b: ends.to,
-			resistanceOhm: Math.max(resistanceOhm(conductor, usedLengthM(conductor).lengthM), LEAST_OHM),
+			resistanceOhm: Math.max(resistanceOhm(conductor, usedLengthM(conductor).lengthM, ohmMm2PerM), LEAST_OHM),
 			origin: { kind: 'conductor', id },
 			device: null,
 			switchedBy: null,

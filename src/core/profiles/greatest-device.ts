@@ -1,23 +1,36 @@
 import { nextStandardRatingA, type Sourced } from '#core/tables';
-import type { Profile } from './types.ts';
+import type { Ampacity, Profile } from './types.ts';
 
 /** The greatest overcurrent device for a conductor, amps, and the clause that gives it. */
 export interface GreatestDevice {
 	readonly currentA: number;
 	readonly source: string;
-	/** "1.5 × 45 A" or "the next standard rating above 445 A". */
-	readonly reason: 'factor' | 'next-standard';
+	/** "1.5 × 45 A", "the next standard rating above 445 A", or what a table gives for the size. */
+	readonly reason: 'factor' | 'next-standard' | 'size';
 	readonly factor: Sourced<number>;
+	/** The limit is from memory. The amperage it is taken of says so for itself. */
+	readonly unverified: boolean;
 }
 
-/** Greatest rating, or sum of ratings feeding in parallel, that protects a conductor of amperage `ampacityA`. */
-export function greatestDevice({ overcurrent }: Profile, ampacityA: number, nominalV: number): GreatestDevice {
+/** Greatest rating, or sum of ratings feeding in parallel, that protects a conductor of this amperage. */
+export function greatestDevice(
+	{ overcurrent }: Pick<Profile, 'overcurrent'>,
+	{ currentA: ampacityA, deviceBySize }: Pick<Ampacity, 'currentA' | 'deviceBySize'>,
+	nominalV: number
+): GreatestDevice {
 	const factor = overcurrent.factor(nominalV);
 	const byFactorA = factor.value * ampacityA;
 	const standardA = nextStandardRatingA(ampacityA);
 	const upTo = overcurrent.nextStandardUpTo;
-	if (upTo && standardA !== null && standardA > byFactorA && standardA <= upTo.value * ampacityA) {
-		return { currentA: standardA, source: upTo.source, reason: 'next-standard', factor };
-	}
-	return { currentA: byFactorA, source: factor.source, reason: 'factor', factor };
+	const limit = (currentA: number, { source, confidence }: Sourced<number>, reason: GreatestDevice['reason']): GreatestDevice => ({
+		currentA,
+		source,
+		reason,
+		factor,
+		unverified: confidence === 'memory'
+	});
+	const isNextAllowed = standardA !== null && standardA > byFactorA && standardA <= upTo.value * ampacityA;
+	const byAmperage = isNextAllowed ? limit(standardA, upTo, 'next-standard') : limit(byFactorA, factor, 'factor');
+	if (deviceBySize && deviceBySize.value < byAmperage.currentA) return limit(deviceBySize.value, deviceBySize, 'size');
+	return byAmperage;
 }

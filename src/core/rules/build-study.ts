@@ -1,8 +1,9 @@
 /** Works out a study; what costs something is done on first use and kept. */
 import { terminalRef, type Conductor, type ConductorId, type Diagram, type OperatingCase, type PartId, type StudKey } from '#core/diagram';
+import { faultsOf } from '#core/faults';
 import { buildNetwork, usedLengthM, type Network, type Pole } from '#core/network';
 import { describe } from '#core/parts';
-import { profile as findProfile } from '#core/profiles';
+import { profileOf } from '#core/profiles';
 import { protectionOf } from '#core/protection';
 import { solveCase } from '#core/solver';
 import { stacksOf } from '#core/studs';
@@ -11,8 +12,8 @@ import type { CaseResult, ConductorView, PartView, Study, WorstCurrent } from '.
 import { conductorName, studName } from './words.ts';
 
 export function buildStudy(diagram: Diagram): Study {
-	const profile = findProfile(diagram.profile);
-	const network = once(() => buildNetwork(diagram, describe));
+	const profile = profileOf(diagram);
+	const network = once(() => buildNetwork(diagram, describe, profile.dropResistivity.value));
 	const nets = once(() => netsOf(network()));
 	const cases = once(() => solveCases(diagram, network()));
 	const atRest = once(() => solveCase(network(), 'at-rest', AT_REST));
@@ -24,6 +25,8 @@ export function buildStudy(diagram: Diagram): Study {
 	const stacks = once(() => stacksOf(diagram));
 	const stackByKey = once(() => new Map(stacks().map((stack) => [stack.key, stack])));
 	const protection = memo((id: ConductorId) => protectionOf(network(), id));
+
+	const faults = once(() => faultsOf(network(), diagram.conductors));
 
 	const part = (id: PartId): PartView => found(partViews().get(id), `part "${id}"`);
 
@@ -75,6 +78,9 @@ export function buildStudy(diagram: Diagram): Study {
 		},
 		get conductors() {
 			return [...conductorViews().values()];
+		},
+		get faults() {
+			return faults();
 		},
 		get stacks() {
 			return stacks();

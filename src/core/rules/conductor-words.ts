@@ -42,8 +42,9 @@ export const amperageSource = ({ table, factors }: Ampacity): string =>
 /** Sources of one finding, each once. */
 export const sources = (...texts: readonly string[]): string => [...new Set(texts)].join('; ');
 
-/** "the next standard rating above 445 A", "1.5 × 45 A", "its amperage". */
+/** "the next standard rating above 445 A", "1.5 × 45 A", "its amperage", "what the table gives for its size". */
 export function limitText({ reason, factor }: GreatestDevice, ampacityA: number): string {
+	if (reason === 'size') return 'what the table gives for its size';
 	if (reason === 'next-standard') return `the next standard rating above ${ampsText(ampacityA)}`;
 	return factor.value === 1 ? 'its amperage' : `${compactNumber(factor.value)} × ${ampsText(ampacityA)}`;
 }
@@ -68,7 +69,7 @@ export const gaugeForCurrent = (study: Study, view: ConductorView, currentA: num
 	thickEnough(study, view, (ampacity) => ampacity.currentA >= currentA);
 
 export const gaugeForDevice = (study: Study, view: ConductorView, deviceA: number): string | null =>
-	thickEnough(study, view, ({ currentA }) => greatestDevice(study.profile, currentA, study.diagram.system.nominalV).currentA >= deviceA);
+	thickEnough(study, view, (ampacity) => greatestDevice(study.profile, ampacity, study.diagram.system.nominalV).currentA >= deviceA);
 
 /** What had to be assumed about these conductors. */
 export const lengthAssumptions = (views: readonly ConductorView[]): string[] =>

@@ -59,7 +59,7 @@ function findFaults(study: Study): Fault[] {
 	const metal = deviceFree(study);
 	const limits = new Map<ConductorId, GreatestDevice>();
 	const limitOf = ({ id, ampacity }: ConductorView): GreatestDevice => {
-		if (!limits.has(id)) limits.set(id, greatestDevice(study.profile, ampacity.currentA, study.diagram.system.nominalV));
+		if (!limits.has(id)) limits.set(id, greatestDevice(study.profile, ampacity, study.diagram.system.nominalV));
 		return limits.get(id)!;
 	};
 	const isOverfed = (view: ConductorView, end: ConductorEnd): boolean =>

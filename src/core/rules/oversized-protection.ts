@@ -61,7 +61,7 @@ export const oversizedProtection = defineRule({
 				},
 				at: subjects([conductorSubject(view.id), ...parts.map(partSubject), ...alike.map(conductorSubject)]),
 				source: `${limit.source}; ${amperageSource(view.ampacity)}`,
-				unverified: view.ampacity.unverified
+				unverified: view.ampacity.unverified || limit.unverified
 			};
 		}
 	}

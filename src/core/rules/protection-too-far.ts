@@ -60,6 +60,7 @@ export const protectionTooFar = defineRule({
 				},
 				at: subjects([conductorSubject(view.id), partSubject(device.branch.origin.part), ...alike.map(conductorSubject)]),
 				source: run.allowed.source,
+				unverified: run.allowed.confidence === 'memory',
 				assumptions: lengthAssumptions([view, ...run.way.map(study.conductor)])
 			};
 		}

@@ -36,7 +36,7 @@ function findingOf({ meta, messages }: Rule, report: AnyReport, { profile }: Stu
 		message: words.message,
 		remedy: words.remedy,
 		why: meta.why,
-		source: report.source ?? meta.source[profile.id] ?? meta.source.default,
+		source: report.source ?? meta.source[profile.basedOn] ?? meta.source.default,
 		unverified: report.unverified ?? false,
 		assumptions: report.assumptions ?? [],
 		caseId: report.caseId ?? null

@@ -57,8 +57,8 @@ export const twoSourceConductor = defineRule({
 					also: alsoText(study, alike)
 				},
 				at: subjects([conductorSubject(view.id), ...parts.map(partSubject), ...alike.map(conductorSubject)]),
-				source: sources(this.meta.source[study.profile.id] ?? this.meta.source.default, limit.source, amperageSource(view.ampacity)),
-				unverified: view.ampacity.unverified,
+				source: sources(this.meta.source[study.profile.basedOn] ?? this.meta.source.default, limit.source, amperageSource(view.ampacity)),
+				unverified: view.ampacity.unverified || limit.unverified || run.allowed.confidence === 'memory',
 				assumptions: lengthAssumptions([view, ...run.way.map(study.conductor)])
 			};
 		}

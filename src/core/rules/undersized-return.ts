@@ -61,7 +61,7 @@ export const undersizedReturn = defineRule({
 				},
 				at: subjects([conductorSubject(view.id), ...parts.map(partSubject), ...alike.map(conductorSubject)]),
 				source: sources(limit.source, amperageSource(view.ampacity)),
-				unverified: view.ampacity.unverified
+				unverified: view.ampacity.unverified || limit.unverified
 			};
 		}
 	}
@@ -77,7 +77,7 @@ function faultsOf(study: Study): ReturnFault[] {
 	const positives = overcurrentFaults(study);
 	return study.conductors.flatMap((view) => {
 		if (view.pole !== 'negative' || view.conductor.use === 'cranking') return [];
-		const limit = greatestDevice(study.profile, view.ampacity.currentA, study.diagram.system.nominalV);
+		const limit = greatestDevice(study.profile, view.ampacity, study.diagram.system.nominalV);
 		if (!exceeds(letThroughBound(study.network, view.id), limit.currentA)) return [];
 		const { from, to } = study.protection(view.id);
 		const letThrough = from.currentA >= to.currentA ? from : to;

@@ -49,8 +49,8 @@ export const unprotectedConductor = defineRule({
 					allowedM: run.allowed.value
 				},
 				at: subjects([view.id, ...alike].map(conductorSubject)),
-				source: sources(this.meta.source[study.profile.id] ?? this.meta.source.default, limit.source, amperageSource(view.ampacity)),
-				unverified: view.ampacity.unverified,
+				source: sources(this.meta.source[study.profile.basedOn] ?? this.meta.source.default, limit.source, amperageSource(view.ampacity)),
+				unverified: view.ampacity.unverified || limit.unverified || run.allowed.confidence === 'memory',
 				assumptions: lengthAssumptions([view, ...run.way.map(study.conductor)])
 			};
 		}

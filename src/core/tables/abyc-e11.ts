@@ -30,6 +30,20 @@ export const ABYC_BUNDLE_FACTOR: Sourced<readonly BundleStep[]> = {
 	confidence: 'memory'
 };
 
+/** Inside engine spaces, 105 °C insulation: the second column as a factor of the first. */
+export const ABYC_ENGINE_SPACE_105: Sourced<number> = {
+	value: 0.85,
+	source: 'ABYC E-11, 105 °C, inside engine spaces',
+	confidence: 'two-sources'
+};
+
+/** Greatest terminals on one stud. */
+export const ABYC_TERMINALS_PER_STUD: Sourced<number> = {
+	value: 4,
+	source: 'ABYC E-11, four terminals to a stud',
+	confidence: 'two-sources'
+};
+
 /** Circuits where the drop must be kept small: panel mains, bilge blowers, electronics, navigation lights. */
 export const ABYC_CRITICAL_DROP_PERCENT: Sourced<number> = {
 	value: 3,

@@ -4,6 +4,7 @@ import type { Sourced } from './sourced.ts';
 export type Table5InsulationC = 60 | 75 | 80 | 90 | 105 | 125 | 200;
 
 const COLUMNS_C = [60, 75, 80, 90, 105, 125, 200] as const;
+export const TABLE_5_COLUMNS_C: readonly Table5InsulationC[] = COLUMNS_C;
 
 // prettier-ignore
 const ROWS = {

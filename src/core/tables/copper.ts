@@ -10,6 +10,13 @@ export const COPPER_OHM_MM2_PER_M: Sourced<number> = {
 	confidence: 'two-sources'
 };
 
+/** The same by the conductivity that European formulas for boats use: 56 m/(Ω·mm²), copper at about 29 °C. */
+export const CONDUCTIVITY_56_OHM_MM2_PER_M: Sourced<number> = {
+	value: 1 / 56,
+	source: 'sizing formula S = 2·l·I/(56·ΔU) of small-craft practice',
+	confidence: 'verified'
+};
+
 /** International Annealed Copper Standard at 20 °C. */
 export const IACS_OHM_MM2_PER_M: Sourced<number> = {
 	value: 0.017241,

@@ -41,3 +41,10 @@ export const IEC_60228: Sourced<Readonly<Record<IecSize, GreatestResistance>>> =
 	source: 'IEC 60228 Tables A.2 and A.3',
 	confidence: 'two-sources'
 };
+
+/** Which limits conductors of metric size are taken to meet: self-built wiring is flexible cable, plain copper. */
+export const METRIC_STRANDING: Sourced<keyof GreatestResistance> = {
+	value: 'class5',
+	source: 'flexible cable (IEC 60228 class 5): common practice, no source',
+	confidence: 'common-practice'
+};

@@ -3,8 +3,9 @@ export { FUSE_FAMILIES, THREADS, type FuseFamilyId, type ThreadId } from './ids.
 export type { Confidence, Sourced } from './sourced.ts';
 
 /** Copper. */
-export { COPPER_OHM_MM2_PER_M, COPPER_PER_K, copperOhmMm2PerM, IACS_OHM_MM2_PER_M } from './copper.ts';
-export { IEC_60228, type GreatestResistance, type IecSize } from './iec-60228.ts';
+export { CONDUCTIVITY_56_OHM_MM2_PER_M, COPPER_OHM_MM2_PER_M, COPPER_PER_K, copperOhmMm2PerM, IACS_OHM_MM2_PER_M } from './copper.ts';
+export { IEC_60228, METRIC_STRANDING, type GreatestResistance, type IecSize } from './iec-60228.ts';
+export { IEC_60228_KT, WORKING_TEMPERATURE_SOURCE } from './working-temperature.ts';
 export { NEC_CHAPTER_9_TABLE_8, type ConductorProperties } from './nec-chapter9-table8.ts';
 export { JOINT_OHM } from './joints.ts';
 export { LUGS, type LugRow } from './lugs.ts';
@@ -17,6 +18,7 @@ export {
 	ENGINE_SPACE_FACTOR,
 	HIGHER_VOLTAGE_V,
 	TABLE_5,
+	TABLE_5_COLUMNS_C,
 	table5A,
 	TABLE_5_AMBIENT_C,
 	type AwgSize,
@@ -29,12 +31,29 @@ export {
 	ABYC_105,
 	ABYC_BUNDLE_FACTOR,
 	ABYC_CRITICAL_DROP_PERCENT,
+	ABYC_ENGINE_SPACE_105,
 	ABYC_K,
 	ABYC_ORDINARY_DROP_PERCENT,
+	ABYC_TERMINALS_PER_STUD,
 	circularMilsFor,
 	type OutsideInside
 } from './abyc-e11.ts';
-export { ISO_ANNEX, ISO_SMALLEST_SEPARATE_MM2, ISO_SMALLEST_SHEATHED_MM2, isoAnnexA, type IsoInsulationC } from './iso-13297.ts';
+export {
+	ISO_ANNEX,
+	ISO_BATTERY_M,
+	ISO_COLUMNS_C,
+	ISO_CRITICAL_DROP_PERCENT,
+	ISO_DEVICE_FACTOR,
+	ISO_ENCLOSED_M,
+	ISO_ENGINE_SPACE_C,
+	ISO_ENGINE_SPACE_FACTOR,
+	ISO_PLACEMENT_M,
+	ISO_SMALLEST_SEPARATE_MM2,
+	ISO_SMALLEST_SHEATHED_MM2,
+	isoAnnexA,
+	type IsoInsulationC,
+	type IsoSize
+} from './iso-13297.ts';
 export { ADIABATIC_K, adiabaticAreaMm2, adiabaticK, adiabaticTimeS, type InsulationLimit } from './adiabatic.ts';
 
 /** Protection. */
@@ -48,9 +67,10 @@ export {
 	SHEATHED_M,
 	UNSHEATHED_M
 } from './cfr-183-455.ts';
+export { NEC_552_BOND, NEC_552_DEVICE, NEC_552_PLACEMENT_M } from './nec-552.ts';
 export { nextStandardRatingA, STANDARD_RATINGS } from './nec-standard-ratings.ts';
 export { breakingCapacityA, fuseFamily, type BreakingStep, type FuseFamily } from './fuse-families.ts';
+export { fuseTimes, SUPPLEMENTARY_LATEST, timeAt, type FuseTimes, type Gate } from './fuse-times.ts';
 
 /** Studs. */
 export { isMetric, thread, THREAD_SOURCES, type Thread } from './threads.ts';
-export { fuseTimes, SUPPLEMENTARY_LATEST, timeAt, type FuseTimes, type Gate } from './fuse-times.ts';

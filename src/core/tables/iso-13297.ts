@@ -38,6 +38,48 @@ export function isoAnnexA(size: keyof typeof ROWS, insulationC: number): number 
 	return ISO_ANNEX.value[size][Math.max(0, column)]!;
 }
 
+/** Nominal areas of the annex, mm², thinnest first. */
+export type IsoSize = keyof typeof ROWS;
+export const ISO_COLUMNS_C = COLUMNS_C;
+
+/** Factor for engine spaces, taken as 60 °C, by annex column. Not seen in a source. */
+export const ISO_ENGINE_SPACE_FACTOR: Sourced<Readonly<Record<IsoInsulationC, number>>> = {
+	// At 60 °C around it, insulation made for 60 °C may carry nothing.
+	value: { 60: 0, 70: 0.75, 90: 0.82, 105: 0.86, 125: 0.89, 200: 1 },
+	source: 'ISO 13297 Annex A, engine spaces, from memory',
+	confidence: 'memory'
+};
+export const ISO_ENGINE_SPACE_C = 60;
+
+/** Greatest device as a multiple of the amperage, and where it must sit. Not seen in a source. */
+export const ISO_DEVICE_FACTOR: Sourced<number> = {
+	value: 1,
+	source: 'ISO 13297, device not above the amperage, from memory',
+	confidence: 'memory'
+};
+export const ISO_PLACEMENT_M: Sourced<number> = {
+	value: 0.2,
+	source: 'ISO 13297, 200 mm from the source, from memory',
+	confidence: 'memory'
+};
+export const ISO_ENCLOSED_M: Sourced<number> = {
+	value: 1.8,
+	source: 'ISO 13297, 1.8 m in a protective covering, from memory',
+	confidence: 'memory'
+};
+export const ISO_BATTERY_M: Sourced<number> = {
+	value: 1.8,
+	source: 'ISO 13297, 1.8 m from the battery, from memory',
+	confidence: 'memory'
+};
+
+/** Panel mains, navigation lights, bilge blowers and pumps, vital equipment. */
+export const ISO_CRITICAL_DROP_PERCENT: Sourced<number> = {
+	value: 3,
+	source: 'ISO 10133:2012 7.6 (now ISO 13297), 3 % circuits',
+	confidence: 'verified'
+};
+
 /** Smallest area of a conductor installed on its own, and of one within a sheath. */
 export const ISO_SMALLEST_SEPARATE_MM2: Sourced<number> = {
 	value: 1,

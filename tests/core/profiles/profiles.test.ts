@@ -12,6 +12,8 @@ const conditions = (rest: Partial<Conditions> = {}): Conditions => ({
 	...rest
 });
 
+const plain = (currentA: number) => ({ currentA, deviceBySize: null });
+
 const MILD = { outsideC: 30, engineSpaceC: 50 };
 const law = profile('us-small-craft');
 const practice = profile('common-practice');
@@ -35,7 +37,9 @@ test('every limit names its source, and habits of the trade say that they are', 
 			overcurrent.unsheathedM,
 			overcurrent.sheathedM,
 			overcurrent.batteryM,
+			overcurrent.nextStandardUpTo,
 			...Object.values(drop),
+			rest.dropResistivity,
 			rest.fuseLoadShare,
 			rest.smallestSeparateMm2,
 			rest.smallestSheathedMm2
@@ -43,6 +47,7 @@ test('every limit names its source, and habits of the trade say that they are', 
 		for (const { source, confidence } of limits) {
 			expect(source).not.toBe('');
 			expect(source.startsWith('common practice')).toBe(confidence === 'common-practice');
+			expect(source.includes('from memory')).toBe(confidence === 'memory');
 		}
 	}
 });
@@ -113,21 +118,21 @@ describe('amperage', () => {
 
 describe('greatest device', () => {
 	test('33 CFR 183.455(c): 150 % under 50 V; from 50 V the amperage or the next standard rating up to 150 %', () => {
-		expect(greatestDevice(law, 45, 12)).toMatchObject({ currentA: 67.5, reason: 'factor' });
-		expect(greatestDevice(law, 445, 24).currentA).toBe(667.5);
-		expect(greatestDevice(law, 445, 120)).toMatchObject({ currentA: 450, reason: 'next-standard' });
-		expect(greatestDevice(law, 6, 120).currentA).toBe(6);
+		expect(greatestDevice(law, plain(45), 12)).toMatchObject({ currentA: 67.5, reason: 'factor' });
+		expect(greatestDevice(law, plain(445), 24).currentA).toBe(667.5);
+		expect(greatestDevice(law, plain(445), 120)).toMatchObject({ currentA: 450, reason: 'next-standard' });
+		expect(greatestDevice(law, plain(6), 120).currentA).toBe(6);
 	});
 
 	test('practice: the amperage, or the next standard rating up to 125 % of it', () => {
-		expect(greatestDevice(practice, 445, 12)).toMatchObject({ currentA: 450, reason: 'next-standard' });
-		expect(greatestDevice(practice, 285, 24).currentA).toBe(300);
-		expect(greatestDevice(practice, 120, 12).currentA).toBe(125);
-		expect(greatestDevice(practice, 80, 12)).toMatchObject({ currentA: 80, reason: 'factor' });
+		expect(greatestDevice(practice, plain(445), 12)).toMatchObject({ currentA: 450, reason: 'next-standard' });
+		expect(greatestDevice(practice, plain(285), 24).currentA).toBe(300);
+		expect(greatestDevice(practice, plain(120), 12).currentA).toBe(125);
+		expect(greatestDevice(practice, plain(80), 12)).toMatchObject({ currentA: 80, reason: 'factor' });
 		// 15 A would be 167 % of 9 A.
-		expect(greatestDevice(practice, 9, 12).currentA).toBe(10);
-		expect(greatestDevice(practice, 7, 12).currentA).toBe(7);
-		expect(greatestDevice(practice, 0, 12).currentA).toBe(0);
+		expect(greatestDevice(practice, plain(9), 12).currentA).toBe(10);
+		expect(greatestDevice(practice, plain(7), 12).currentA).toBe(7);
+		expect(greatestDevice(practice, plain(0), 12).currentA).toBe(0);
 	});
 });
 

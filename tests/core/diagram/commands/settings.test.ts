@@ -1,5 +1,5 @@
 import { describe, expect } from 'vitest';
-import { addCase, change, editCase, editSystem, editTitleBlock, removeCase, setLevel } from '#core/diagram';
+import { addCase, change, editCase, editCustomProfile, editSystem, editTitleBlock, removeCase, setLevel } from '#core/diagram';
 import { smallDiagram } from '../../../support/small-diagram.ts';
 import { testCommand, testRefusal } from '../../../support/test-command.ts';
 
@@ -62,5 +62,36 @@ describe('operating cases', () => {
 		small,
 		editCase({ case: 'x', set: {} }),
 		'There is no operating case "x" in this diagram; it may have been deleted.'
+	);
+});
+
+describe('custom profile', () => {
+	const made = change(small, editCustomProfile({ numbers: { deviceFactor: 1.1 } })).diagram;
+
+	testCommand(
+		'is made from the profile in use, and chosen',
+		small,
+		editCustomProfile({ numbers: { deviceFactor: 1.1 } }),
+		(after, before) => {
+			expect(after.profile).toBe('custom');
+			expect(after.customProfile).toEqual({ base: before.profile, numbers: { deviceFactor: 1.1 } });
+		}
+	);
+	testCommand(
+		'takes one number more and gives one back',
+		made,
+		editCustomProfile({ numbers: { batteryM: 1, deviceFactor: null } }),
+		(after) => {
+			expect(after.customProfile!.numbers).toEqual({ batteryM: 1 });
+		}
+	);
+	testCommand('changes its base and keeps its numbers', made, editCustomProfile({ base: 'caravan', numbers: {} }), (after) => {
+		expect(after.customProfile).toEqual({ base: 'caravan', numbers: { deviceFactor: 1.1 } });
+	});
+	testRefusal(
+		'is not made from itself',
+		small,
+		editCustomProfile({ base: 'custom', numbers: {} }),
+		'A custom profile is made from a published one, not from itself.'
 	);
 });
