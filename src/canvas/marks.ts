@@ -16,7 +16,7 @@ export interface Mark {
 	readonly severity: Severity;
 	/** Worst first. */
 	readonly findings: readonly Finding[];
-	/** What a click selects. */
+	/** What a click selects: the places marked, that of the worst finding first. A finding's other subjects are for its description. */
 	readonly selects: readonly ItemKey[];
 }
 
@@ -44,19 +44,13 @@ export function placeMarks(findings: readonly Finding[], index: SceneIndex, view
 		at,
 		severity: findings[0]!.severity,
 		findings,
-		selects: places.size > 1 ? [...places] : keysOf(findings[0]!, index)
+		selects: [...places]
 	}));
 }
 
 /** The mark whose shape is under the pointer, the topmost first. */
 export function markAt(marks: readonly Mark[], screen: Point, slackPx = 2): Mark | null {
 	return marks.findLast(({ at }) => Math.hypot(at.x - screen.x, at.y - screen.y) <= MARK_PX + slackPx) ?? null;
-}
-
-function keysOf(finding: Finding, index: SceneIndex): ItemKey[] {
-	return finding.subjects
-		.map(subjectKey)
-		.filter((key): key is ItemKey => key !== null && (index.scene.items.has(key) || index.stud(key) !== null));
 }
 
 function markPoint(key: ItemKey, index: SceneIndex, view: View): Point | null {

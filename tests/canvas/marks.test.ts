@@ -73,18 +73,12 @@ describe('placing', () => {
 		expect(marks).toEqual([]);
 	});
 
-	test('subjects that are gone are not selected', () => {
-		const [mark] = placeMarks(
-			[
-				finding('a', 'error', [
-					{ kind: 'part', id: 'B1' },
-					{ kind: 'stud', id: 'gone.x' }
-				])
-			],
-			index,
-			view
-		);
-		expect(mark!.selects).toEqual(['part:B1']);
+	test('a click selects the first subject alone, so that its details are shown', () => {
+		const subjects = [
+			{ kind: 'part', id: 'B1' },
+			{ kind: 'part', id: 'W1' }
+		] as const;
+		expect(placeMarks([finding('a', 'error', subjects)], index, view)[0]!.selects).toEqual(['part:B1']);
 	});
 
 	test('the worst lies on top and is picked first', () => {

@@ -68,7 +68,7 @@ describe('clicking', () => {
 			]
 		});
 		h.click(h.desk.marks[0]!.at);
-		expect([...h.selection]).toEqual(['conductor:W2', 'part:B1']);
+		expect([...h.selection]).toEqual(['conductor:W2']);
 	});
 
 	test('far out, a stud is too small to be meant and the part is taken', () => {

@@ -207,14 +207,14 @@ class OverlayPen {
 
 	tag({ at, text, tone }: NonNullable<CanvasDesk['overlay']['tag']>): void {
 		const context = this.#context;
-		const { width } = this.screen.size;
+		const right = this.screen.size.width - (this.desk.host.insets?.().right ?? 0);
 		const from = toScreen(this.desk.view, at);
 		context.globalAlpha = 1;
 		context.font = `500 12px ${FONT}`;
 		context.textAlign = 'start';
 		context.textBaseline = 'middle';
 		const w = context.measureText(text).width + 14;
-		const x = Math.max(4, Math.min(from.x + 14, width - w - 4));
+		const x = Math.max(4, Math.min(from.x + 14, right - w - 4));
 		const y = from.y < 40 ? from.y + 18 : from.y - 34;
 		context.beginPath();
 		context.roundRect(x, y, w, 22, 5);
