@@ -42,7 +42,10 @@ export function proposeConductor(diagram: Diagram, from: TerminalRef, to: Termin
 
 export function proposeGauge(diagram: Diagram, from: TerminalRef, to: TerminalRef): Gauge {
 	const amps = [from, to].flatMap((end) => currentsAt(diagram, end));
-	if (amps.length > 0) return smallestFor(diagram, Math.max(...amps));
+	if (amps.length > 0) {
+		const partners = [from, to].flatMap((end) => partnersAt(diagram, end));
+		return [smallestFor(diagram, Math.max(...amps)), ...partners].toSorted(compareGauges).at(-1)!;
+	}
 	const neighbours = Object.values(diagram.conductors)
 		.filter((conductor) => [conductor.from.part, conductor.to.part].some((id) => id === from.part || id === to.part))
 		.map(({ gauge }) => gauge);
@@ -56,6 +59,21 @@ function currentsAt(diagram: Diagram, { part: id, terminal }: TerminalRef): numb
 	return describe(part)
 		.links.filter((link) => touches(link, terminal))
 		.flatMap((link) => currentOf(link, diagram.system.nominalV));
+}
+
+/**
+ * Sizes that already land on the other pole of the load or source here: a return must stand what its partner's fuse
+ * lets through, not just what the load draws.
+ */
+function partnersAt(diagram: Diagram, { part: id, terminal }: TerminalRef): Gauge[] {
+	const part = diagram.parts[id];
+	if (!part) return [];
+	const others = describe(part).links.flatMap((link) =>
+		'between' in link || !touches(link, terminal) ? [] : [link.positive === terminal ? link.negative : link.positive]
+	);
+	return Object.values(diagram.conductors)
+		.filter(({ from, to }) => [from, to].some((end) => end.part === id && others.includes(end.terminal)))
+		.map(({ gauge }) => gauge);
 }
 
 const touches = (link: Link, terminal: string): boolean =>

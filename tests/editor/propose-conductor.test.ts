@@ -31,6 +31,13 @@ describe('a new conductor', () => {
 		expect(proposeGauge(diagram, at('E1.neg'), at('W1.1'))).toEqual({ system: 'awg', size: '10' });
 	});
 
+	test('of a return is as thick as the conductor that feeds the load: a short sends what its fuse lets through back', () => {
+		const parts = withParts({ F1: ['inline-fuse', params({ fuseA: 100 })], E1: ['load', params({ draw: 5 })], W1: ['negative-bus'] });
+		const conductor = { from: at('F1.out'), to: at('E1.pos'), gauge: { system: 'awg' as const, size: '6' as const } };
+		const fed = change(parts, addConductor({ id: 'W9', conductor })).diagram;
+		expect(proposeGauge(fed, at('E1.neg'), at('W1.1'))).toEqual({ system: 'awg', size: '6' });
+	});
+
 	test('is as thick as its widest neighbour where no current is known, and 6 AWG where there is none', () => {
 		const diagram = withParts({ B1: ['battery'], Q1: ['battery-disconnect'], W1: ['positive-bus'] });
 		expect(proposeGauge(diagram, at('B1.pos'), at('Q1.in'))).toEqual({ system: 'awg', size: '6' });
