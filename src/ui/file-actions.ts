@@ -69,7 +69,11 @@ export function createFileActions(editor: Editor, view: View): FileActions {
 		},
 		async openExample({ file, title }, { first = false } = {}) {
 			if (!(await mayLeave())) return;
-			show(await fetchDiagram(`examples/${file}`), title, first);
+			const before = editor.diagram;
+			const outcome = await fetchDiagram(`examples/${file}`);
+			// Whoever began to draw while the first example was on its way keeps the drawing.
+			if (first && editor.diagram !== before) return;
+			show(outcome, title, first);
 			// An example is nobody's file: the first save asks for a place.
 			handle = null;
 		}

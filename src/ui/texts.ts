@@ -134,11 +134,13 @@ export const texts = {
 	conductor: {
 		title: (label: string) => (label === '' ? 'Conductor' : `Conductor ${label}`),
 		ends: (from: string, to: string) => `${from} to ${to}`,
+		land: 'Land it on other studs',
 		from: 'From',
 		to: 'To',
 		label: 'Label',
 		labelHint: 'As printed on both of its ends',
 		size: 'Size',
+		system: 'System of sizes',
 		awg: 'AWG',
 		iec: 'mm²',
 		length: 'Length, one way',

@@ -154,6 +154,10 @@ describe('what the canvas does by dragging can be done by name', () => {
 		const { workbench, editor } = newWorkbench();
 		editor.select(['conductor:W1']);
 		const root = show(workbench, Inspector);
+		const lands = [...root.querySelectorAll('details')].find(({ textContent }) => textContent!.includes('Land it on other studs'))!;
+		lands.open = true;
+		lands.dispatchEvent(new Event('toggle'));
+		flushSync();
 		choose(root, 'To', 'E1.neg');
 		expect(editor.diagram.conductors['W1']!.to).toEqual({ part: 'E1', terminal: 'neg' });
 		choose(root, 'To', 'B1.pos');
