@@ -147,8 +147,8 @@ for (const count of process.argv.includes('--quick') ? [50, 200] : [50, 200, 100
 	const times = count > 500 ? 1 : 7;
 	const full = median(() => void routeConductors(requests, obstacles), times);
 	// The yardstick is timed on a share of a large drawing and scaled up.
-	const share = requests.filter((_, i) => i % Math.ceil(count / 100) === 0);
-	const plain = (median(() => share.forEach((r) => plainGrid(r, obstacles)), 3) * count) / share.length;
+	const share = requests.filter((_, i) => i % Math.ceil(count / 40) === 0);
+	const plain = (median(() => share.forEach((r) => plainGrid(r, obstacles)), 1) * count) / share.length;
 	const few = incremental(requests, obstacles, 12);
 	const preview = median(() => requests.slice(0, 50).forEach((r) => previewRoute(r, obstacles)), 5) / 50;
 	console.log(
