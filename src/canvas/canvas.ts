@@ -112,10 +112,10 @@ export function createCanvas(container: HTMLDivElement, host: CanvasHost): Canva
 	function fitOnce(): void {
 		if (fitted || !desk.shown || size.width < 2 || size.height < 2) return;
 		fitted = true;
-		setView(fitted_());
+		setView(wholeDrawing());
 	}
 	const insets = (): Insets => host.insets?.() ?? NO_INSETS;
-	const fitted_ = (): View =>
+	const wholeDrawing = (): View =>
 		withinInsets(insets(), size, desk.view, (_, free) =>
 			desk.scene.bounds ? fitBox(desk.scene.bounds, free) : centredOn({ x: 0, y: 0 }, free, LIFE_SIZE / 4)
 		);
@@ -138,7 +138,7 @@ export function createCanvas(container: HTMLDivElement, host: CanvasHost): Canva
 			container.style.backgroundColor = palette().paper;
 			fitOnce();
 		},
-		fit: () => glide.to(fitted_()),
+		fit: () => glide.to(wholeDrawing()),
 		zoomBy(factor) {
 			const from = glide.target ?? desk.view;
 			glide.to(zoomAbout(from, { x: size.width / 2, y: size.height / 2 }, clampZoom(from.zoom * factor) / from.zoom));

@@ -102,7 +102,7 @@ export function step(state: PointerState, input: PointerInput, dragPans: (press:
 					const pans = input.button === 1 || input.space || (input.button === 0 && input.keys.alt);
 					const from = pressOf(input);
 					const pressed = to({ kind: 'press', id: input.id, from, pans, button: input.button });
-					return input.device === 'touch' ? with_(pressed, { kind: 'wait', ms: LONG_PRESS_MS }) : pressed;
+					return input.device === 'touch' ? adding(pressed, { kind: 'wait', ms: LONG_PRESS_MS }) : pressed;
 				}
 				case 'press':
 				case 'drag':
@@ -242,6 +242,6 @@ function pinchBetween(before: readonly Point[], after: readonly Point[]): Gestur
 }
 
 const pressOf = ({ at, keys, device }: At): Press => ({ at, keys, device });
-const with_ = (step: Step, ...more: Gesture[]): Step => ({ state: step.state, gestures: [...step.gestures, ...more] });
+const adding = (step: Step, ...more: Gesture[]): Step => ({ state: step.state, gestures: [...step.gestures, ...more] });
 const distance = (a: Point, b: Point): number => Math.hypot(a.x - b.x, a.y - b.y);
 const middle = (a: Point, b: Point): Point => ({ x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 });
