@@ -1,6 +1,6 @@
 import { resistanceOhm } from '#core/conductors';
-import { studKey, type ConductorId, type Diagram, type StudKey } from '#core/diagram';
-import { describe, type Link, type LinkEnd } from '#core/parts';
+import { studKey, type ConductorId, type Diagram, type PartId, type StudKey } from '#core/diagram';
+import { CHASSIS, describe, type Link, type LinkEnd } from '#core/parts';
 import { elementsOf, LEAST_OHM, type PartLink } from './elements.ts';
 import { landing, type Landing, type Metal } from './landing.ts';
 import { usedLengthM } from './length.ts';
@@ -10,8 +10,8 @@ import { unionFind } from './union-find.ts';
 
 /**
  * The network of a diagram. Never throws on a diagram that passes its schema: conductors and mounts that name
- * something that is not there are left out and listed in `unresolved`. Chassis points are not joined with one
- * another: metalwork is not counted as a conductor. `ohmMm2PerM` is the resistivity of conductors' copper; left
+ * something that is not there are left out and listed in `unresolved`. Chassis points are joined with one
+ * another by the metalwork they are bolted to. `ohmMm2PerM` is the resistivity of conductors' copper; left
  * out, that of copper in service.
  */
 export function buildNetwork(diagram: Diagram, lookup: PartLookup = describe, ohmMm2PerM?: number): Network {
@@ -23,13 +23,13 @@ export function buildNetwork(diagram: Diagram, lookup: PartLookup = describe, oh
 		for (const { id } of described.terminals) metals.add(`${part}.${id}`);
 		for (const link of described.links) {
 			links.push({ part, link });
-			for (const end of endsOf(link)) metals.add(`${part}.${end}`);
+			for (const end of endsOf(link)) metals.add(metalKey(part, end));
 		}
 	}
 
 	const mounts = mountsOf(diagram, lookup, lands);
 	const nodeOf = numberNodes([...metals], mounts.joined);
-	const elements = elementsOf(links, (part, end) => nodeOf.get(`${part}.${end}`)!);
+	const elements = elementsOf(links, (part, end) => nodeOf.get(metalKey(part, end))!);
 	const conductors = conductorsOf(diagram, lands, nodeOf, elements.branches.length, ohmMm2PerM);
 	const branches = [...elements.branches, ...conductors.branches];
 	const nodeCount = new Set(nodeOf.values()).size;
@@ -59,6 +59,8 @@ export function branchesAt(nodeCount: number, branches: readonly Pick<Branch, 'a
 	});
 	return at;
 }
+
+const metalKey = (part: PartId, end: LinkEnd): Metal => (end === CHASSIS ? CHASSIS : `${part}.${end}`);
 
 const endsOf = (link: Link): readonly LinkEnd[] => ('between' in link ? link.between : [link.positive, link.negative]);
 

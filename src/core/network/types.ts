@@ -94,7 +94,7 @@ export interface Network {
 	readonly batteries: readonly BatteryBranch[];
 	readonly sources: readonly SourceBranch[];
 	readonly loads: readonly LoadBranch[];
-	/** Node of each terminal, also of internal nodes written "part.@name". */
+	/** Node of each terminal, also of internal nodes written "part.@name" and of the chassis, written "@@chassis". */
 	readonly nodeOf: ReadonlyMap<StudKey, NodeIndex>;
 	/** Node of each conductor end: differs from the stud's node where a lug lies under a fuse. */
 	readonly nodeOfEnd: ReadonlyMap<ConductorId, { readonly from: NodeIndex; readonly to: NodeIndex }>;

@@ -9,6 +9,7 @@ export {
 	type Role,
 	type Terminal
 } from './define.ts';
+export { CHASSIS } from './chassis.ts';
 export { definitionOf, newParams, partDefinitions } from './list.ts';
 export { describe, type PartDescription } from './describe.ts';
 export { fieldMeta, type FieldMeta } from './fields.ts';

@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { ampsText, ohmsText, wattsText } from '#core/units';
 import { definePart } from '../define.ts';
-import { amount, choice, flag, thread } from '../fields.ts';
+import { amount, choice, flag, optionalAmount, thread } from '../fields.ts';
 import { rect } from '#core/graphics';
 import { body, centredBox } from '../sketch.ts';
 import { clamp, stud } from '../terminals.ts';
@@ -12,6 +12,8 @@ const params = z.strictObject({
 	critical: flag('Critical circuit', false, {
 		hint: 'navigation lights, bilge pump, radio, panel feeder: the tight voltage-drop limit applies'
 	}),
+	madeForV: optionalAmount('Made for', 'V', { max: 100, whenEmpty: 'the voltage it is fed with', hint: 'nominal voltage on its label' }),
+	maxFuseA: optionalAmount('Largest fuse allowed', 'A', { max: 2000, whenEmpty: 'no limit known', hint: 'by its instructions' }),
 	reversible: flag('Works either way round', false, { hint: 'a lamp or heater: reversed polarity does no harm' }),
 	connection: choice('Connected by', 'clamps', { clamps: 'clamps', studs: 'studs' }),
 	thread: thread('Stud thread', 'M6')
