@@ -93,7 +93,8 @@ export function ottersReachAfter(): Diagram {
 	const s = common('after')
 		.part('FK', 'twin-fuse-block', [220, 110], { fuseAA: 150, fuseBA: 100 })
 		.mount('FK', 'SB.pos')
-		.part('F6', 'inline-fuse', [400, 470], { fuseA: 15 });
+		// A blade fuse would have the right rating, but breaks 1 kA; a short at this post draws over 4 kA.
+		.part('F6', 'inline-fuse', [400, 470], { family: 'cylindrical', fuseA: 15 });
 	const ways = [
 		['NAV', 2, 5, '10', 10, true],
 		['VHF', 6, 10, '10', 5, true],
@@ -159,7 +160,14 @@ export function ottersReachBefore(): Diagram {
 			]
 		})
 		.wire('K3b', 'RLY.b', 'D.R', '2', 1.2)
-		.wire('K3n', 'STR.neg', 'H1.neg', '2', 2)
+		.wire('K3n', 'STR.neg', 'H1.neg', '2', 2, {
+			bends: [
+				[740, 215],
+				[740, 420],
+				[615, 420],
+				[615, 780]
+			]
+		})
 		.wire('H1n', 'H1.neg', 'SH.battery', '1/0', 0.5)
 		.wire('C1p', 'D.1', 'CAP.pos', '2', 5.5)
 		.wire('C1n', 'CAP.neg', 'H1.neg', '2', 5.5)

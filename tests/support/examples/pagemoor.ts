@@ -84,17 +84,21 @@ export function pagemoorAfter(): Diagram {
 	)
 		.part('FS2', 'fuse-block', [580, 90], { fuseA: 150 })
 		.mount('FS2', 'B3.pos')
-		.part('SW', 'battery-disconnect', [900, 610], { ratedA: 250 })
+		.part('SW', 'battery-disconnect', [920, 610], { ratedA: 250 })
 		.part('CH', 'chassis-point', [2200, 860])
 		.wire('S1p', 'FS1.post', 'PB.stud', '1/0', 0.6, {
 			bends: [
-				[330, 92],
+				[330, 104],
 				[330, 30],
-				[820, 30],
-				[820, 540]
+				[740, 30]
 			]
 		})
-		.wire('S2p', 'FS2.post', 'PB.stud', '1/0', 0.6)
+		.wire('S2p', 'FS2.post', 'PB.stud', '1/0', 0.6, {
+			bends: [
+				[660, 104],
+				[660, 610]
+			]
+		})
 		.wire('S2n', 'B4.neg', 'PN.stud', '1/0', 0.6)
 		.wire('M1', 'PB.stud', 'SW.in', '1/0', 0.5)
 		.wire('M2', 'SW.out', 'D.L', '1/0', 0.8)

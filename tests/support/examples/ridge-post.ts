@@ -4,6 +4,13 @@ import { sheet } from './sheet.ts';
 
 type State = 'before' | 'after';
 
+/** Left of the link posts, clear of their names. */
+const W1_MINUS: [number, number][] = [
+	[310, 427],
+	[310, 1020],
+	[400, 1020]
+];
+
 /** Left to right: bank, main conductors, fused bus, devices, negative bus. */
 function bank(state: State, stringFuseA: number) {
 	const s = sheet({
@@ -29,10 +36,10 @@ function bank(state: State, stringFuseA: number) {
 		.part('FB2', 'fuse-block', [220, 590], holder, { note: holderNote })
 		.mount('FB1', 'B1.pos')
 		.mount('FB2', 'B2.pos')
-		.part('LP', 'link-post', [400, 540], { pole: 'positive', usableLengthMm: 30 })
-		.part('LN', 'link-post', [400, 1050], { pole: 'negative', usableLengthMm: 30 })
-		.part('SW', 'battery-disconnect', [560, 590], { ratedA: 350 })
-		.part('SH', 'shunt', [580, 1100]);
+		.part('LP', 'link-post', [400, 593], { pole: 'positive', usableLengthMm: 30 })
+		.part('LN', 'link-post', [400, 1100], { pole: 'negative', usableLengthMm: 30 })
+		.part('SW', 'battery-disconnect', [580, 593], { ratedA: 350 })
+		.part('SH', 'shunt', [600, 1100]);
 }
 
 /** The panel, and what it feeds in a row to its right. */
@@ -68,7 +75,8 @@ export function ridgePostAfter(): Diagram {
 		.part('NB', 'negative-bus', [1890, 470], { studs: 6, ratedA: 500, usableLengthMm: 25 }, { turn: 270 })
 		.part('CH', 'chassis-point', [1890, 760]);
 	panel(s, 590)
-		.pair('W1', ['FB1.post', 'LP.stud'], ['B1.neg', 'LN.stud'], '2/0', 0.45)
+		.wire('W1p', 'FB1.post', 'LP.stud', '2/0', 0.45)
+		.wire('W1n', 'B1.neg', 'LN.stud', '2/0', 0.45, { bends: W1_MINUS })
 		.pair('W2', ['FB2.post', 'LP.stud'], ['B2.neg', 'LN.stud'], '2/0', 0.45)
 		.wire('W3', 'LP.stud', 'SW.in', '4/0', 0.4)
 		.wire('W4', 'SW.out', 'D.L', '4/0', 0.5)
@@ -109,7 +117,8 @@ export function ridgePostBefore(): Diagram {
 		.part('NB', 'negative-bus', [1890, 470], { studs: 4, thread: 'M6', ratedA: 150 }, { turn: 270 })
 		.part('CH', 'chassis-point', [1890, 760]);
 	panel(s, 780)
-		.pair('W1', ['FB1.post', 'LP.stud'], ['B1.neg', 'LN.stud'], '2/0', 0.45)
+		.wire('W1p', 'FB1.post', 'LP.stud', '2/0', 0.45)
+		.wire('W1n', 'B1.neg', 'LN.stud', '2/0', 0.45, { bends: W1_MINUS })
 		.pair('W2', ['FB2.post', 'LP.stud'], ['B2.neg', 'LN.stud'], '2/0', 2)
 		.wire('W3', 'LP.stud', 'SW.in', '4/0', 0.4)
 		.wire('W4', 'SW.out', 'D.L', '4/0', 0.5)

@@ -4,6 +4,13 @@ import { sheet } from './sheet.ts';
 
 type State = 'before' | 'after';
 
+/** Left of the link posts, clear of their names. */
+const W1_MINUS: [number, number][] = [
+	[400, 554],
+	[400, 1110],
+	[500, 1110]
+];
+
 const CLASS_T = { fuseRatedV: 125, fuseBreakingA: 20_000 };
 
 /** Bank on the left, devices in three rows, negative bus on the right. */
@@ -29,13 +36,13 @@ function common(state: State) {
 	})
 		.part('B1', 'battery', [150, 320], block, { turn: 90 })
 		.part('B2', 'battery', [150, 890], block, { turn: 90, note: before ? 'Without cut-off against charging below 0 °C.' : '' })
-		.part('PB', 'link-post', [500, 640], { pole: 'positive' })
+		.part('PB', 'link-post', [500, 656], { pole: 'positive' })
 		.part('PN', 'link-post', [500, 1180], { pole: 'negative' })
 		.part('SH', 'shunt', [700, 1180])
 		.part(
 			'SOL',
 			'solar-controller',
-			[1170, 170],
+			[1240, 170],
 			{ maxA: 60, setV: 57.6, maxPvV: 150 },
 			{
 				turn: 270,
@@ -44,7 +51,7 @@ function common(state: State) {
 					: 'Array 6 × 400 W in two strings of three: 130.3 V at −35 °C. Two-pole array disconnect.'
 			}
 		)
-		.part('INV', 'inverter', [1520, 170], { watts: 1200, efficiency: 0.92, cutOffV: 42 }, { turn: 90 })
+		.part('INV', 'inverter', [1580, 170], { watts: 1200, efficiency: 0.92, cutOffV: 42 }, { turn: 90 })
 		.part('PAD', 'load', [1090, 480], { drawAs: 'power', draw: 100, reversible: true }, { turn: 90, label: 'HEAT PAD' })
 		.part('C12', 'dcdc-converter', [1280, 470], { maxA: 15, setV: 12, efficiency: 0.92 }, { turn: 270 })
 		.part('P12', 'blade-panel', [1520, 470], {
@@ -89,12 +96,10 @@ export function skarvFellAfter(): Diagram {
 		.part('FB2', 'fuse-block', [300, 660], { fuseA: 100, ...CLASS_T })
 		.mount('FB1', 'B1.pos')
 		.mount('FB2', 'B2.pos')
-		.part('SW', 'battery-disconnect', [680, 640], { ratedA: 250 })
+		.part('SW', 'battery-disconnect', [680, 656], { ratedA: 250 })
 		.part('D', 'positive-bus', [860, 230], { pitchMm: 50, ratedA: 300, exit: 'north' }, { turn: 90 })
-		.part('F1', 'fuse-block', [900, 165], { fuseA: 50, ...CLASS_T })
-		.part('F2', 'fuse-block', [900, 215], { fuseA: 80, ...CLASS_T })
-		.mount('F1', 'D.1')
-		.mount('F2', 'D.2')
+		.part('F1', 'inline-fuse', [1010, 110], { family: 'class-t', fuseA: 50 })
+		.part('F2', 'inline-fuse', [1010, 205], { family: 'class-t', fuseA: 80 })
 		.part(
 			'FH',
 			'fused-bus',
@@ -102,15 +107,18 @@ export function skarvFellAfter(): Diagram {
 			{ family: 'cylindrical', fuseA: [20, 15, 15, 10], fuseRatedV: 250, ratedA: 250, names: ['heat', '24 V', '12 V', 'pad'] },
 			{ turn: 270 }
 		)
-		.pair('W1', ['FB1.post', 'PB.stud'], ['B1.neg', 'PN.stud'], '4', 0.6)
+		.wire('W1p', 'FB1.post', 'PB.stud', '4', 0.6)
+		.wire('W1n', 'B1.neg', 'PN.stud', '4', 0.6, { bends: W1_MINUS })
 		.pair('W2', ['FB2.post', 'PB.stud'], ['B2.neg', 'PN.stud'], '4', 0.6)
 		.wire('M1', 'PB.stud', 'SW.in', '2', 0.5)
 		.wire('M2', 'SW.out', 'D.3', '2', 0.5)
 		.wire('M3', 'D.4', 'FH.R', '1/0', 0.2)
 		.wire('N1', 'PN.stud', 'SH.battery', '2', 0.3)
 		.wire('N2', 'SH.system', 'NB.1', '2', 0.3)
-		.pair('C1', ['F1.post', 'INV.pos'], ['INV.neg', 'NB.8'], '6', 1.5)
-		.pair('C2', ['F2.post', 'SOL.pos'], ['SOL.neg', 'NB.7'], '6', 2)
+		.wire('C1a', 'D.1', 'F1.in', '6', 0.1)
+		.wire('C2a', 'D.2', 'F2.in', '6', 0.1)
+		.pair('C1', ['F1.out', 'INV.pos'], ['INV.neg', 'NB.8'], '6', 1.5)
+		.pair('C2', ['F2.out', 'SOL.pos'], ['SOL.neg', 'NB.7'], '6', 2)
 		.pair('C3', ['FH.1', 'HTR.pos'], ['HTR.neg', 'NB.3'], '10', 15)
 		.pair('C4', ['FH.2', 'C24.in-pos'], ['C24.in-neg', 'NB.4'], '10', 1.2)
 		.pair('C5', ['FH.3', 'C12.in-pos'], ['C12.in-neg', 'NB.5'], '10', 1.2)
@@ -127,16 +135,17 @@ export function skarvFellBefore(): Diagram {
 		.part('FB2', 'fuse-block', [300, 660], { fuseA: 100 })
 		.mount('FB1', 'B1.pos')
 		.mount('FB2', 'B2.pos')
-		.part('Q1', 'circuit-breaker', [680, 640], { ratingA: 200, ratedV: 80, breakingA: 10_000, polarised: true, thread: 'M8' })
+		.part('Q1', 'circuit-breaker', [680, 656], { ratingA: 200, ratedV: 80, breakingA: 10_000, polarised: true, thread: 'M8' })
 		.part(
 			'D',
 			'fused-bus',
-			[860, 400],
+			[860, 230],
 			{ positions: 6, fuseA: [20, 15, 15, 10, 80, 50], names: ['heat', '24 V', '12 V', 'pad', 'solar', 'inverter'] },
 			{ turn: 270 }
 		)
-		.part('MON', 'load', [520, 130], { draw: 0.05 }, { turn: 90, label: 'MONITOR', note: 'Voltage sense of the battery monitor.' })
-		.pair('W1', ['FB1.post', 'PB.stud'], ['B1.neg', 'PN.stud'], '6', 3)
+		.part('MON', 'load', [560, 180], { draw: 0.05 }, { turn: 90, label: 'MONITOR', note: 'Voltage sense of the battery monitor.' })
+		.wire('W1p', 'FB1.post', 'PB.stud', '6', 3)
+		.wire('W1n', 'B1.neg', 'PN.stud', '6', 3, { bends: W1_MINUS })
 		.pair('W2', ['FB2.post', 'PB.stud'], ['B2.neg', 'PN.stud'], '4', 0.6)
 		.wire('M1', 'PB.stud', 'Q1.in', '2', 0.5)
 		.wire('M2', 'Q1.out', 'D.L', '2', 0.5)
@@ -148,11 +157,12 @@ export function skarvFellBefore(): Diagram {
 		.pair('C4', ['D.2', 'C24.in-pos'], ['C24.in-neg', 'NB.4'], '10', 1.2)
 		.pair('C5', ['D.3', 'C12.in-pos'], ['C12.in-neg', 'NB.5'], '10', 1.2)
 		.pair('C6', ['D.4', 'PAD.pos'], ['PAD.neg', 'NB.6'], '12', 2)
-		.pair('S1', ['B1.pos', 'MON.pos'], ['MON.neg', 'NB.2'], '18', 1.5)
+		.pair('S1', ['B1.pos', 'MON.pos'], ['MON.neg', 'SH.system'], '18', 1.5)
 		.wire('G1', 'C12.out-neg', 'CH.stud', '10', 2, { colour: 'green-yellow' })
 		.stack('B1.pos', 'FB1', 'S1p')
 		.stack('PB.stud', 'M1', 'W1p', 'W2p')
 		.stack('PN.stud', 'N1', 'W1n', 'W2n')
+		.stack('SH.system', 'N2', 'S1n')
 		.stack('C12.out-neg', 'E12n', 'G1');
 	return cases(s);
 }
