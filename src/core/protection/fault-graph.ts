@@ -24,58 +24,65 @@ export interface FaultGraph {
 	readonly arcsOfBranch: readonly (readonly number[])[];
 }
 
-interface LabelledArc extends FlowArc {
+export interface LabelledArc extends FlowArc {
 	readonly origin: ArcOrigin;
 }
 
-/** Node number by network node: itself, or its zone when the graph is contracted. */
-export type NodeMap = (node: NodeIndex) => number;
-
-/** The last node is the super-source. */
-export function positiveGraph(network: Network, nodeCount: number, map: NodeMap): FaultGraph {
-	const supply = nodeCount;
-	const arcs: LabelledArc[] = [...branchArcs(network, map), ...backFeedArcs(network, map)];
+/** What the positive side consists of: arcs without the supplies, and what supplies each node by itself, amps. */
+export function positiveSide(network: Network): { arcs: LabelledArc[]; supplies: Float64Array } {
+	const arcs = [...branchArcs(network, asIs), ...backFeedArcs(network, asIs)];
+	const supplies = new Float64Array(network.nodeCount);
 	for (const { positive, negative } of network.batteries) {
-		if (standsOnAnother(network, negative)) {
-			arcs.push({ from: map(negative), to: map(positive), capacity: Infinity, reverse: Infinity, origin: null });
-		} else arcs.push({ from: supply, to: map(positive), capacity: Infinity, origin: null });
+		if (!standsOnAnother(network, negative)) supplies[positive] = Infinity;
+		else arcs.push({ from: negative, to: positive, capacity: Infinity, reverse: Infinity, origin: null });
+	}
+	for (const { positive, maxA } of network.sources) supplies[positive]! += Math.max(0, maxA);
+	return { arcs, supplies };
+}
+
+/** Node numbers are the network's; the last node is the super-source. */
+export function positiveGraph(network: Network): FaultGraph {
+	const supply = network.nodeCount;
+	const { arcs } = positiveSide(network);
+	for (const { positive, negative } of network.batteries) {
+		if (!standsOnAnother(network, negative)) arcs.push({ from: supply, to: positive, capacity: Infinity, origin: null });
 	}
 	for (const { index, positive, maxA } of network.sources) {
-		arcs.push({ from: supply, to: map(positive), capacity: Math.max(0, maxA), origin: { kind: 'source', index } });
+		arcs.push({ from: supply, to: positive, capacity: Math.max(0, maxA), origin: { kind: 'source', index } });
 	}
-	return faultGraph(network, nodeCount + 1, arcs);
+	return faultGraph(network, supply + 1, arcs);
 }
 
 /** Lower layer first; the upper layer's nodes are `nodeCount` higher. */
-export function negativeGraph(network: Network, nodeCount: number, map: NodeMap): FaultGraph {
-	const upper: NodeMap = (node) => map(node) + nodeCount;
-	const arcs = negativeArcs(network, map, upper);
+export function negativeGraph(network: Network): FaultGraph {
+	const upper: NodeMap = (node) => node + network.nodeCount;
+	const arcs = negativeArcs(network, upper);
 	for (const { positive, negative } of network.batteries) {
-		const from = standsOnAnother(network, negative) ? upper(negative) : map(negative);
+		const from = standsOnAnother(network, negative) ? upper(negative) : negative;
 		arcs.push({ from, to: upper(positive), capacity: Infinity, origin: null });
 	}
-	return faultGraph(network, 2 * nodeCount, arcs);
+	return faultGraph(network, 2 * network.nodeCount, arcs);
 }
 
 /**
  * As `negativeGraph`, but driven by the self-limited sources alone, whose current also returns through the batteries
  * they charge. (Batteries that drive cannot be ways through at the same time: each would be a loop of its own.)
  */
-export function chargingGraph(network: Network, nodeCount: number, map: NodeMap): FaultGraph {
-	const upper: NodeMap = (node) => map(node) + nodeCount;
+export function chargingGraph(network: Network): FaultGraph {
+	const upper: NodeMap = (node) => node + network.nodeCount;
 	const charged = network.batteries.map(({ positive, negative }): LabelledArc => ({
 		from: upper(positive),
 		to: upper(negative),
 		capacity: Infinity,
 		origin: null
 	}));
-	return faultGraph(network, 2 * nodeCount, [...negativeArcs(network, map, upper), ...charged]);
+	return faultGraph(network, 2 * network.nodeCount, [...negativeArcs(network, upper), ...charged]);
 }
 
-function negativeArcs(network: Network, lower: NodeMap, upper: NodeMap): LabelledArc[] {
-	const arcs: LabelledArc[] = [...branchArcs(network, lower), ...branchArcs(network, upper), ...backFeedArcs(network, upper)];
+function negativeArcs(network: Network, upper: NodeMap): LabelledArc[] {
+	const arcs: LabelledArc[] = [...branchArcs(network, asIs), ...branchArcs(network, upper), ...backFeedArcs(network, upper)];
 	for (const { index, positive, negative, maxA } of network.sources) {
-		arcs.push({ from: lower(negative), to: upper(positive), capacity: Math.max(0, maxA), origin: { kind: 'source', index } });
+		arcs.push({ from: negative, to: upper(positive), capacity: Math.max(0, maxA), origin: { kind: 'source', index } });
 	}
 	for (const { positive, negative } of [...network.loads, ...network.sources]) {
 		arcs.push({ from: upper(positive), to: upper(negative), capacity: Infinity, origin: null });
@@ -83,9 +90,13 @@ function negativeArcs(network: Network, lower: NodeMap, upper: NodeMap): Labelle
 	return arcs;
 }
 
-const standsOnAnother = ({ poles }: Network, negative: NodeIndex): boolean => poles[negative] === 'positive';
+type NodeMap = (node: NodeIndex) => number;
+export const asIs: NodeMap = (node) => node;
 
-const branchArcs = ({ branches }: Network, map: NodeMap): LabelledArc[] =>
+/** The upper battery of a series string. */
+export const standsOnAnother = ({ poles }: Network, negative: NodeIndex): boolean => poles[negative] === 'positive';
+
+export const branchArcs = ({ branches }: Network, map: NodeMap): LabelledArc[] =>
 	branches.map(({ index, a, b, device }) => {
 		const capacity = device ? Math.max(0, device.ratingA) : Infinity;
 		return { from: map(a), to: map(b), capacity, reverse: capacity, origin: { kind: 'branch', index } };

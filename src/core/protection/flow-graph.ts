@@ -1,11 +1,31 @@
-/** A directed graph with capacities, and its maximum flow by Dinic's method. Capacities may be infinite. */
+/**
+ * A directed graph with capacities, and its maximum flow by Dinic's method. Capacities may be infinite.
+ *
+ * All searches start at the sink and stop at the source: what limits the current into a conductor is nearly always
+ * close to it, so that a flow looks at a few dozen nodes of a graph of thousands.
+ */
 export interface FlowGraph {
 	readonly nodeCount: number;
 	/** Arc 2i and its reverse 2i + 1. */
 	readonly from: Int32Array;
 	readonly to: Int32Array;
 	readonly capacity: Float64Array;
-	readonly arcsAt: readonly (readonly number[])[];
+	/** Arcs that leave node n: `arcs[first[n]]` up to, not including, `arcs[first[n + 1]]`. */
+	readonly arcs: Int32Array;
+	readonly first: Int32Array;
+	readonly scratch: Scratch;
+}
+
+/** Working memory, between flows as it was made: clearing it node by node is cheaper than making it anew. */
+interface Scratch {
+	/** Capacity left. */
+	readonly room: Float64Array;
+	/** Arcs whose room has changed. */
+	readonly changed: number[];
+	/** Steps to the sink, −1 where not known. */
+	readonly level: Int32Array;
+	/** Next arc to try at each node with a level. */
+	readonly next: Int32Array;
 }
 
 export interface FlowArc {
@@ -17,26 +37,29 @@ export interface FlowArc {
 }
 
 export function flowGraph(nodeCount: number, arcs: readonly FlowArc[]): FlowGraph {
-	const arcsAt: number[][] = Array.from({ length: nodeCount }, () => []);
-	const graph = {
-		nodeCount,
-		from: new Int32Array(2 * arcs.length),
-		to: new Int32Array(2 * arcs.length),
-		capacity: new Float64Array(2 * arcs.length),
-		arcsAt
-	};
-	arcs.forEach(({ from, to, capacity, reverse = 0 }, i) => {
-		for (const [arc, a, b, c] of [
-			[2 * i, from, to, capacity],
-			[2 * i + 1, to, from, reverse]
-		] as const) {
-			graph.from[arc] = a;
-			graph.to[arc] = b;
-			graph.capacity[arc] = c;
-			arcsAt[a]!.push(arc);
-		}
+	const from = new Int32Array(2 * arcs.length);
+	const to = new Int32Array(2 * arcs.length);
+	const capacity = new Float64Array(2 * arcs.length);
+	const first = new Int32Array(nodeCount + 1);
+	arcs.forEach((arc, i) => {
+		from[2 * i] = to[2 * i + 1] = arc.from;
+		to[2 * i] = from[2 * i + 1] = arc.to;
+		capacity[2 * i] = arc.capacity;
+		capacity[2 * i + 1] = arc.reverse ?? 0;
+		first[arc.from + 1]!++;
+		first[arc.to + 1]!++;
 	});
-	return graph;
+	for (let node = 0; node < nodeCount; node++) first[node + 1]! += first[node]!;
+	const place = first.slice(0, nodeCount);
+	const sorted = new Int32Array(from.length);
+	for (let arc = 0; arc < from.length; arc++) sorted[place[from[arc]!]!++] = arc;
+	const scratch = {
+		room: capacity.slice(),
+		changed: [],
+		level: new Int32Array(nodeCount).fill(-1),
+		next: new Int32Array(nodeCount)
+	};
+	return { nodeCount, from, to, capacity, arcs: sorted, first, scratch };
 }
 
 export interface Flow {
@@ -51,95 +74,117 @@ export interface Flow {
 /** @param without arc pairs (the index of FlowArc) left out */
 export function maximumFlow(graph: FlowGraph, source: number, sink: number, without: readonly number[] = []): Flow {
 	if (source === sink) return { value: Infinity, cut: [], infinitePath: [] };
-	const room = graph.capacity.slice();
-	for (const pair of without) room[2 * pair] = room[2 * pair + 1] = 0;
-
-	const infinitePath = shortestPath(graph, source, sink, (arc) => room[arc] === Infinity);
-	if (infinitePath) return { value: Infinity, cut: [], infinitePath };
-
-	let value = 0;
-	for (;;) {
-		const level = levels(graph, source, (arc) => room[arc]! > 0);
-		if (level[sink]! < 0) break;
-		value += blockingFlow(graph, room, level, source, sink);
+	const { room, changed, level } = graph.scratch;
+	for (const pair of without) {
+		room[2 * pair] = room[2 * pair + 1] = 0;
+		changed.push(2 * pair, 2 * pair + 1);
 	}
-	return { value, cut: cutAtSink(graph, room, sink, without), infinitePath: [] };
+
+	let reached = search(graph, source, sink, Infinity);
+	const infinitePath = level[source]! < 0 ? [] : pathDown(graph, source, sink);
+	let value = infinitePath.length > 0 ? Infinity : 0;
+	let cut: number[] = [];
+	while (value < Infinity) {
+		forget(graph, reached);
+		reached = search(graph, source, sink, Number.MIN_VALUE);
+		if (level[source]! < 0) {
+			cut = arcsInto(graph, reached, without);
+			break;
+		}
+		value += blockingFlow(graph, source, sink);
+	}
+
+	forget(graph, reached);
+	for (const arc of changed) room[arc] = graph.capacity[arc]!;
+	changed.length = 0;
+	return { value, cut, infinitePath };
 }
 
-/** Fills the level graph depth first, until every way to the sink has a full arc. Each path has a finite bottleneck. */
-function blockingFlow(graph: FlowGraph, room: Float64Array, level: Int32Array, source: number, sink: number): number {
-	const next = new Int32Array(graph.nodeCount);
+/** Gives levels outward from the sink, over arcs towards it with at least this room, until the source has one. */
+function search({ to, arcs, first, scratch: { room, level, next } }: FlowGraph, source: number, sink: number, least: number): number[] {
+	level[sink] = 0;
+	next[sink] = first[sink]!;
+	const reached = [sink];
+	for (const node of reached) {
+		for (let i = first[node]!; i < first[node + 1]!; i++) {
+			const arc = arcs[i]!;
+			const before = to[arc]!;
+			if (level[before]! >= 0 || !(room[arc ^ 1]! >= least)) continue;
+			level[before] = level[node]! + 1;
+			next[before] = first[before]!;
+			reached.push(before);
+			if (before === source) return reached;
+		}
+	}
+	return reached;
+}
+
+function forget({ scratch: { level } }: FlowGraph, reached: readonly number[]): void {
+	for (const node of reached) level[node] = -1;
+}
+
+/** From the source to the sink over arcs of infinite room, each a level lower. */
+function pathDown({ to, arcs, first, scratch: { room, level } }: FlowGraph, source: number, sink: number): number[] {
+	const path: number[] = [];
+	for (let node = source; node !== sink; node = to[path.at(-1)!]!) {
+		for (let i = first[node]!; i < first[node + 1]!; i++) {
+			const arc = arcs[i]!;
+			if (room[arc] !== Infinity || level[to[arc]!] !== level[node]! - 1) continue;
+			path.push(arc);
+			break;
+		}
+	}
+	return path;
+}
+
+/** Fills the levels depth first, until every way down to the sink has a full arc. Each path has a finite bottleneck. */
+function blockingFlow(graph: FlowGraph, source: number, sink: number): number {
+	const { from, to, arcs, first } = graph;
+	const { room, changed, level, next } = graph.scratch;
 	const path: number[] = [];
 	let value = 0;
 	for (let node = source; ;) {
 		if (node === sink) {
-			const pushed = path.reduce((least, arc) => Math.min(least, room[arc]!), Infinity);
+			let pushed = Infinity;
+			for (const arc of path) pushed = Math.min(pushed, room[arc]!);
 			for (const arc of path) {
 				room[arc]! -= pushed;
 				room[arc ^ 1]! += pushed;
+				changed.push(arc, arc ^ 1);
 			}
 			value += pushed;
 			// On from the node before the first arc that is now full.
 			path.length = path.findIndex((arc) => room[arc] === 0);
-			node = path.length === 0 ? source : graph.to[path.at(-1)!]!;
+			node = path.length === 0 ? source : to[path.at(-1)!]!;
 			continue;
 		}
-		const arcs = graph.arcsAt[node]!;
-		while (next[node]! < arcs.length && !(room[arcs[next[node]!]!]! > 0 && level[graph.to[arcs[next[node]!]!]!] === level[node]! + 1))
-			next[node]!++;
-		if (next[node]! < arcs.length) {
+		const end = first[node + 1]!;
+		const below = level[node]! - 1;
+		while (next[node]! < end && !(room[arcs[next[node]!]!]! > 0 && level[to[arcs[next[node]!]!]!] === below)) next[node]!++;
+		if (next[node]! < end) {
 			path.push(arcs[next[node]!]!);
-			node = graph.to[path.at(-1)!]!;
+			node = to[path.at(-1)!]!;
 		} else if (path.length === 0) return value;
 		else {
 			// A dead end: step back and try the next arc there.
-			node = graph.from[path.pop()!]!;
+			node = from[path.pop()!]!;
 			next[node]!++;
 		}
 	}
 }
 
-/** Steps from the start to each node over the arcs that may be used; −1 where there is no way. */
-function levels(graph: FlowGraph, start: number, usable: (arc: number) => boolean): Int32Array {
-	const level = new Int32Array(graph.nodeCount).fill(-1);
-	level[start] = 0;
-	const queue = [start];
-	for (const node of queue) {
-		for (const arc of graph.arcsAt[node]!) {
-			const to = graph.to[arc]!;
-			if (level[to]! >= 0 || !usable(arc)) continue;
-			level[to] = level[node]! + 1;
-			queue.push(to);
-		}
-	}
-	return level;
-}
-
-function shortestPath(graph: FlowGraph, start: number, end: number, usable: (arc: number) => boolean): number[] | null {
-	const arrivedBy = new Int32Array(graph.nodeCount).fill(-1);
-	const queue = [start];
-	for (const node of queue) {
-		if (node === end) break;
-		for (const arc of graph.arcsAt[node]!) {
-			const to = graph.to[arc]!;
-			if (to === start || arrivedBy[to]! >= 0 || !usable(arc)) continue;
-			arrivedBy[to] = arc;
-			queue.push(to);
-		}
-	}
-	if (arrivedBy[end]! < 0) return null;
-	const path: number[] = [];
-	for (let node = end; node !== start; node = graph.from[path[0]!]!) path.unshift(arrivedBy[node]!);
-	return path;
-}
-
 /** Full arcs that lead into the part from which the sink can still be reached. */
-function cutAtSink(graph: FlowGraph, room: Float64Array, sink: number, without: readonly number[]): number[] {
-	const reaches = levels(graph, sink, (arc) => room[arc ^ 1]! > 0);
+function arcsInto(
+	{ to, capacity, arcs, first, scratch: { level } }: FlowGraph,
+	part: readonly number[],
+	without: readonly number[]
+): number[] {
 	const cut: number[] = [];
-	for (let arc = 0; arc < graph.capacity.length; arc++) {
-		if (graph.capacity[arc] === 0 || without.includes(arc >> 1)) continue;
-		if (reaches[graph.from[arc]!]! < 0 && reaches[graph.to[arc]!]! >= 0) cut.push(arc);
+	for (const node of part) {
+		for (let i = first[node]!; i < first[node + 1]!; i++) {
+			const into = arcs[i]! ^ 1;
+			if (level[to[into ^ 1]!]! < 0 && capacity[into]! > 0 && !without.includes(into >> 1)) cut.push(into);
+		}
 	}
-	return cut;
+	return cut.sort((a, b) => a - b);
 }

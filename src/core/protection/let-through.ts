@@ -1,25 +1,22 @@
 import type { ConductorEnd, ConductorId } from '#core/diagram';
-import { unionFind, type Network } from '#core/network';
-import { chargingGraph, negativeGraph, positiveGraph, type FaultGraph, type NodeMap } from './fault-graph.ts';
+import type { Network } from '#core/network';
+import { chargingGraph, negativeGraph, positiveGraph, positiveSide, type FaultGraph } from './fault-graph.ts';
 import { maximumFlow, type Flow } from './flow-graph.ts';
+import { returnBounds } from './returns.ts';
+import { treeFlow } from './tree-flow.ts';
 import type { ConductorProtection, LetThrough } from './types.ts';
+import { zonesOf, type Zones } from './zones.ts';
 
-interface Graphs {
+interface Workings {
 	positive(): FaultGraph;
 	/** Driven by all supplies, and by self-limited sources that charge batteries. */
 	negative(): readonly FaultGraph[];
-}
-
-interface Workings {
-	readonly graphs: Graphs;
-	readonly exact: Map<ConductorId, ConductorProtection>;
 	bounds(): (id: ConductorId) => number;
+	zones(): Zones;
+	readonly exact: Map<ConductorId, ConductorProtection>;
+	/** By graph and zone: what protects every conductor on a loop of the zone. */
+	readonly ofZone: Map<FaultGraph, Map<number, LetThrough>>;
 }
-
-const graphsOf = (network: Network, nodeCount: number, map: NodeMap): Graphs => ({
-	positive: once(() => positiveGraph(network, nodeCount, map)),
-	negative: once(() => [negativeGraph(network, nodeCount, map), chargingGraph(network, nodeCount, map)])
-});
 
 const workings = new WeakMap<Network, Workings>();
 
@@ -27,9 +24,12 @@ function workingsOf(network: Network): Workings {
 	let found = workings.get(network);
 	if (!found) {
 		found = {
-			graphs: graphsOf(network, network.nodeCount, (node) => node),
+			positive: once(() => positiveGraph(network)),
+			negative: once(() => [negativeGraph(network), chargingGraph(network)]),
+			bounds: once(() => boundsOf(network)),
+			zones: once(() => zonesOf(network)),
 			exact: new Map(),
-			bounds: once(() => zoneBounds(network))
+			ofZone: new Map()
 		};
 		workings.set(network, found);
 	}
@@ -56,33 +56,67 @@ export function protectionOf(network: Network, conductor: ConductorId): Conducto
 }
 
 /**
- * A quick bound: never below `protectionOf(…).currentA`, usually equal. Everything joined without a fuse is one
- * zone, and one flow serves all conductors of a zone.
+ * A quick bound: never below `protectionOf(…).currentA`, and equal to it for a positive conductor on no loop.
  *
  * @throws when the conductor is not in the network
  */
 export const letThroughBound = (network: Network, conductor: ConductorId): number => workingsOf(network).bounds()(conductor);
 
+function boundsOf(network: Network): (id: ConductorId) => number {
+	const { arcs, supplies } = positiveSide(network);
+	const positive = once(() => treeFlow(network.nodeCount, arcs, supplies));
+	const returns = once(() => returnBounds(network));
+	return (id) => {
+		const branch = branchOf(network, id);
+		const { a, b } = network.branches[branch]!;
+		// A conductor from a stud to itself carries nothing whichever way a fault flows.
+		if (a === b) return 0;
+		if (network.poles[a] === 'negative') return Math.max(returns()(branch, 'from'), returns()(branch, 'to'));
+		// The arcs of branches come first, in the branches' order.
+		const { into, intoEnd } = positive();
+		return Math.max(intoEnd(branch, 'from') ?? into(a), intoEnd(branch, 'to') ?? into(b));
+	};
+}
+
 function letThrough(network: Network, conductor: ConductorId, end: ConductorEnd): LetThrough {
 	const branch = branchOf(network, conductor);
 	const ends = network.nodeOfEnd.get(conductor)!;
-	const other = end === 'from' ? ends.to : ends.from;
-	const isNegative = network.poles[ends.from] === 'negative';
-	// A conductor from a stud to itself carries nothing whichever way a fault flows.
-	if (ends.from === ends.to) return { currentA: 0, limitedBy: [], unprotectedPath: [] };
-
+	if (ends.from === ends.to) return NOTHING;
 	const { nodeCount } = network;
-	const { graphs } = workingsOf(network);
-	const answer = (fault: FaultGraph, source: number, sink: number): LetThrough => {
-		const flow = maximumFlow(fault.graph, source, sink, fault.arcsOfBranch[branch]);
-		return { currentA: flow.value, limitedBy: limiters(network, fault, flow), unprotectedPath: pathConductors(network, fault, flow) };
+	const { positive, negative, zones, ofZone } = workingsOf(network);
+	const into = (fault: FaultGraph, source: number, sink: number): LetThrough => {
+		const flow = (): Flow => maximumFlow(fault.graph, source, sink, fault.arcsOfBranch[branch]);
+		// Where the copper goes on without the conductor, and no device stands in it, all of its ends are as one.
+		const zone = zones().onLoop(branch);
+		let shared = zone === null ? undefined : ofZone.get(fault)?.get(zone);
+		if (!shared) {
+			const { value, cut } = flow();
+			shared = { currentA: value, limitedBy: limiters(network, fault, cut), unprotectedPath: [] };
+			if (zone !== null) ofZone.set(fault, (ofZone.get(fault) ?? new Map<number, LetThrough>()).set(zone, shared));
+		}
+		return shared.currentA < Infinity ? shared : unlimited(() => pathConductors(network, fault, flow()));
 	};
-	if (!isNegative) return answer(graphs.positive(), nodeCount, ends[end]);
-	const [driven, charging] = graphs.negative().map((fault) => answer(fault, other, nodeCount + ends[end]));
+	if (network.poles[ends.from] !== 'negative') return into(positive(), nodeCount, ends[end]);
+	const other = end === 'from' ? ends.to : ends.from;
+	const [driven, charging] = negative().map((fault) => into(fault, other, nodeCount + ends[end]));
 	return charging!.currentA > driven!.currentA ? charging! : driven!;
 }
 
-function limiters({ branches, sources }: Network, { origins, graph }: FaultGraph, { cut }: Flow): LetThrough['limitedBy'] {
+const NOTHING: LetThrough = { currentA: 0, limitedBy: [], unprotectedPath: [] };
+
+/** The path is seldom asked for. */
+function unlimited(path: () => ConductorId[]): LetThrough {
+	const known = once(path);
+	return {
+		currentA: Infinity,
+		limitedBy: [],
+		get unprotectedPath() {
+			return known();
+		}
+	};
+}
+
+function limiters({ branches, sources }: Network, { origins, graph }: FaultGraph, cut: readonly number[]): LetThrough['limitedBy'] {
 	const found = new Map<string, LetThrough['limitedBy'][number]>();
 	for (const arc of cut) {
 		const origin = origins[arc >> 1];
@@ -101,31 +135,6 @@ function pathConductors({ branches }: Network, { origins }: FaultGraph, { infini
 		return branch?.kind === 'conductor' ? [branch.id] : [];
 	});
 	return [...new Set(ids)];
-}
-
-function zoneBounds(network: Network): (id: ConductorId) => number {
-	const zones = unionFind(network.nodeCount);
-	for (const { a, b, device } of network.branches) if (!device) zones.union(a, b);
-	const numbers = new Map<number, number>();
-	const zoneOf = Array.from({ length: network.nodeCount }, (_, node) => {
-		const root = zones.find(node);
-		if (!numbers.has(root)) numbers.set(root, numbers.size);
-		return numbers.get(root)!;
-	});
-
-	const count = numbers.size;
-	const graphs = graphsOf(network, count, (node) => zoneOf[node]!);
-	const boundOf = (zone: number, isNegative: boolean): number =>
-		isNegative
-			? Math.max(...graphs.negative().map(({ graph }) => maximumFlow(graph, zone, count + zone).value))
-			: maximumFlow(graphs.positive().graph, count, zone).value;
-	const bounds = new Map<number, number>();
-	return (id) => {
-		const node = network.branches[branchOf(network, id)]!.a;
-		const zone = zoneOf[node]!;
-		if (!bounds.has(zone)) bounds.set(zone, boundOf(zone, network.poles[node] === 'negative'));
-		return bounds.get(zone)!;
-	};
 }
 
 function branchOf({ branchOfConductor }: Network, conductor: ConductorId): number {
