@@ -214,7 +214,7 @@ export const texts = {
 		craft: 'Built into',
 		crafts: { vehicle: 'Vehicle or trailer', boat: 'Boat', cabin: 'Cabin or station' },
 		negative: 'Negative pole',
-		negativeHint: 'To chassis or hull, or from it',
+		negativeHint: 'Bonded to chassis or hull, or insulated from them',
 		negatives: { bonded: 'Bonded', insulated: 'Insulated' },
 		profile: 'Check against',
 		scheme: 'Colour scheme',
