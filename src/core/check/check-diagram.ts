@@ -13,6 +13,7 @@ export function checkDiagram(diagram: Diagram): CheckResult {
 		findings,
 		conductors: Object.fromEntries(study.conductors.map((view) => [view.id, conductorFigures(study, view)])),
 		studV: studVolts(study),
+		studFaultA: studFaults(study),
 		stacks: Object.fromEntries(study.stacks.map(({ key, sentence }) => [key, sentence])),
 		notChecked: notChecked(study, heldBack),
 		assumptions: assumptionsOf(study, findings),
@@ -26,5 +27,15 @@ function studVolts({ network, cases }: Study): CheckResult['studV'] {
 		cases
 			.filter(({ point }) => point.status === 'solved')
 			.map(({ id, point }) => [id, Object.fromEntries(studs.map(([key, node]) => [key, point.nodeV[node]!]))])
+	);
+}
+
+function studFaults({ network, faults }: Study): CheckResult['studFaultA'] {
+	const studs = [...network.nodeOf].filter(([key]) => !key.includes('@'));
+	return Object.fromEntries(
+		studs.flatMap(([key, node]) => {
+			const short = faults.short(node, 'greatest');
+			return short ? [[key, short.currentA]] : [];
+		})
 	);
 }

@@ -5,13 +5,21 @@ import { listed, type Study } from '#core/rules';
 const NEVER: readonly string[] = [
 	'Mains (AC) side, earthing and residual-current protection.',
 	'Torque, crimp quality, lug hole against stud, bend radius and support of conductors.',
-	'Whether fuses can break the short-circuit current, and which of two fuses opens first.',
+	'Shorts through an arc or through metalwork, and faults while batteries are nearly empty: shorts are taken to be dead, to the return beside them.',
 	'Ambient conditions other than temperature: water, vibration, ignition protection.'
 ];
 
 /** In words, what this check did not look at and why. Silence would be read as "checked and fine". */
 export function notChecked(study: Study, heldBack: number): string[] {
-	return [...heldBackText(heldBack), ...profileText(study), ...caseTexts(study), ...partTexts(study), ...coverText(study), ...NEVER];
+	return [
+		...heldBackText(heldBack),
+		...profileText(study),
+		...caseTexts(study),
+		...partTexts(study),
+		...breakerText(study),
+		...coverText(study),
+		...NEVER
+	];
 }
 
 const heldBackText = (count: number): string[] =>
@@ -45,6 +53,13 @@ function partTexts({ parts, network, diagram }: Study): string[] {
 		...(unknown.length > 0 ? [`${listed(unknown)}: of a kind this version does not know.`] : []),
 		...(loose.length > 0 ? [`${listed(loose)}: an end is on no terminal.`] : [])
 	];
+}
+
+function breakerText({ network, part }: Study): string[] {
+	const names = network.branches.flatMap(({ device, origin }) =>
+		device?.family === null && origin.kind === 'link' ? [part(origin.part).label.trim() || origin.part] : []
+	);
+	return names.length === 0 ? [] : [`When ${listed(names)} would open: the curves of breakers are not known.`];
 }
 
 function coverText({ stacks }: Study): string[] {

@@ -29,6 +29,8 @@ export interface CheckResult {
 	readonly studV: Readonly<Record<CaseId, Readonly<Record<StudKey, number>>>>;
 	/** Stack sentence of each stud with something on it. */
 	readonly stacks: Readonly<Record<StudKey, string>>;
+	/** Greatest short-circuit current at each positive stud, amps, to the return beside it. */
+	readonly studFaultA: Readonly<Record<StudKey, number>>;
 	/** What could not be or is not checked, in words. */
 	readonly notChecked: readonly string[];
 	readonly assumptions: readonly string[];

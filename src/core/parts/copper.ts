@@ -15,18 +15,20 @@ interface FuseOptions {
 	readonly kind?: ProtectiveDevice['kind'];
 	readonly ratedV?: number | null;
 	readonly breakingA?: number | null;
+	readonly polarised?: boolean;
+	readonly resetsItself?: boolean;
 }
 
 /** A fuse or breaker between two link ends. */
 export function protectiveLink(id: string, between: readonly [LinkEnd, LinkEnd], options: FuseOptions): Link {
-	const { ratingA, family, kind = 'fuse', ratedV = null, breakingA = null } = options;
+	const { ratingA, kind = 'fuse', ratedV = null, breakingA = null, ...rest } = options;
 	return {
 		kind: 'protective',
 		id,
 		between,
 		resistanceOhm: fuseResistanceOhm(ratingA),
 		ratedA: ratingA,
-		device: { kind, ratingA, family, ratedV, breakingA }
+		device: { kind, ratingA, ratedV, breakingA, ...rest }
 	};
 }
 

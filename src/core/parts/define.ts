@@ -53,6 +53,10 @@ export interface ProtectiveDevice {
 	readonly ratedV: number | null;
 	/** Breaking capacity at the system voltage; null: as its family, or not known where there is no family. */
 	readonly breakingA: number | null;
+	/** True for a breaker made for current from its first end to its second only. Left out: either way. */
+	readonly polarised?: boolean;
+	/** True for a breaker that closes again by itself. Left out: by hand. */
+	readonly resetsItself?: boolean;
 }
 
 interface PassiveLink {

@@ -2,7 +2,9 @@
  * Every rule, in the order of evaluation and of the list the user sees: topology before what depends on it.
  * A test compares this list with the folder and with the tests.
  */
+import { autoResetBreaker } from './auto-reset-breaker.ts';
 import { blockMisuse } from './block-misuse.ts';
+import { breakerPolarity } from './breaker-polarity.ts';
 import { busOverloaded } from './bus-overloaded.ts';
 import { colourFault } from './colour-fault.ts';
 import { coverClearance } from './cover-clearance.ts';
@@ -12,16 +14,22 @@ import type { Rule } from './define.ts';
 import { deviceOverloaded } from './device-overloaded.ts';
 import { duplicateLabel } from './duplicate-label.ts';
 import { fuseBelowLoad } from './fuse-below-load.ts';
+import { fuseInNegative } from './fuse-in-negative.ts';
+import { fuseValueNotStandard } from './fuse-value-not-standard.ts';
+import { fuseVoltageRating } from './fuse-voltage-rating.ts';
 import { halfConnectedCharger } from './half-connected-charger.ts';
+import { interruptCapacity } from './interrupt-capacity.ts';
 import { lugUnderFuse } from './lug-under-fuse.ts';
 import { missingLabel } from './missing-label.ts';
 import { missingLength } from './missing-length.ts';
+import { noFastClearing } from './no-fast-clearing.ts';
 import { noReturn } from './no-return.ts';
 import { notFed } from './not-fed.ts';
 import { oversizedProtection } from './oversized-protection.ts';
 import { protectionTooFar } from './protection-too-far.ts';
 import { reversedBattery } from './reversed-battery.ts';
 import { reversedPolarity } from './reversed-polarity.ts';
+import { selectivityLost } from './selectivity-lost.ts';
 import { shuntBypassed } from './shunt-bypassed.ts';
 import { stackOrder } from './stack-order.ts';
 import { studCrowded } from './stud-crowded.ts';
@@ -61,6 +69,14 @@ export const RULES: readonly Rule[] = [
 	oversizedProtection,
 	undersizedReturn,
 	fuseBelowLoad,
+	fuseInNegative,
+	fuseVoltageRating,
+	interruptCapacity,
+	noFastClearing,
+	selectivityLost,
+	breakerPolarity,
+	autoResetBreaker,
+	fuseValueNotStandard,
 
 	// Conductors.
 	voltageCollapse,

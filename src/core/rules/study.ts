@@ -3,6 +3,7 @@
  * computed on first use.
  */
 import type { CaseId, Conductor, ConductorId, Diagram, OperatingCase, PartId, StudKey } from '#core/diagram';
+import type { Faults } from '#core/faults';
 import type { Branch, Network, Pole } from '#core/network';
 import type { PartDescription } from '#core/parts';
 import type { Ampacity, Profile } from '#core/profiles';
@@ -66,6 +67,8 @@ export interface Study {
 	/** "B1 +" for "B1.pos". */
 	studName(key: StudKey): string;
 	protection(id: ConductorId): ConductorProtection;
+	/** Short-circuit currents. */
+	readonly faults: Faults;
 	/** Stacks of all studs with something on them. */
 	readonly stacks: readonly Stack[];
 	stack(key: StudKey): Stack | undefined;

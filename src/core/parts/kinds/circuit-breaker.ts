@@ -36,7 +36,9 @@ export const circuitBreaker = definePart({
 			ratingA: breaker.ratingA,
 			family: null,
 			ratedV: breaker.ratedV,
-			breakingA: breaker.breakingA
+			breakingA: breaker.breakingA,
+			polarised: breaker.polarised,
+			resetsItself: breaker.reset === 'automatic'
 		})
 	],
 	outline: (breaker) => [

@@ -1,0 +1,48 @@
+/** What fuses and breakers are made for, and how they are named together. */
+import type { Branch } from '#core/network';
+import type { ProtectiveDevice } from '#core/parts';
+import { breakingCapacityA, fuseFamily, type Sourced } from '#core/tables';
+import { deviceName } from './conductor-words.ts';
+import { groupBy } from './group-by.ts';
+import type { Study } from './study.ts';
+import { listed, partName } from './words.ts';
+
+export interface DeviceBranch extends Branch {
+	readonly device: ProtectiveDevice;
+	readonly origin: Extract<Branch['origin'], { kind: 'link' }>;
+}
+
+export const devicesOf = ({ network }: Study): readonly DeviceBranch[] =>
+	network.branches.filter((branch): branch is DeviceBranch => branch.device !== null && branch.origin.kind === 'link');
+
+const GIVEN = 'the value given for the part';
+
+/** Greatest system voltage; null where neither the part nor a family tells. */
+export function ratedVolts({ ratedV, family }: ProtectiveDevice): Sourced<number> | null {
+	if (ratedV !== null) return { value: ratedV, source: GIVEN, confidence: 'verified' };
+	return family === null ? null : fuseFamily(family).maxSystemV;
+}
+
+/** Greatest current it interrupts at a voltage, amps; null where that is not known, or the voltage is too high for it. */
+export function breakingAmps({ breakingA, family }: ProtectiveDevice, volts: number): Sourced<number> | null {
+	if (breakingA !== null) return { value: breakingA, source: GIVEN, confidence: 'verified' };
+	if (family === null) return null;
+	const found = breakingCapacityA(family, volts);
+	return found.value > 0 ? found : null;
+}
+
+/** Values from memory or habit are shown as unverified. */
+export const isUnverified = ({ confidence }: Sourced<unknown>): boolean => confidence === 'memory' || confidence === 'common-practice';
+
+/** "strip fuse SF51", "breaker". */
+export const deviceKind = ({ kind, family }: ProtectiveDevice): string => (family === null ? kind : fuseFamily(family).name);
+
+/** "D1 position 1 and F5 post a"; more than two of one part are counted: "4 fuses of D1". */
+export const deviceNames = (study: Study, devices: readonly DeviceBranch[]): string =>
+	listed(
+		[...groupBy(devices, ({ origin }) => origin.part)].flatMap(([part, alike]) =>
+			alike.length > 2
+				? [`${alike.length} ${alike[0]!.device.kind}s of ${partName(study.part(part))}`]
+				: alike.map(({ origin }) => deviceName(study, origin))
+		)
+	);

@@ -1,0 +1,154 @@
+import { areaMm2, gaugeText } from '#core/conductors';
+import { clearingDistanceM, type DeviceFault } from '#core/faults';
+import { IACS_OHM_MM2_PER_M, type Sourced } from '#core/tables';
+import { ampsText, metresText, voltsText } from '#core/units';
+import { defineRule } from './define.ts';
+import { deviceFree } from './device-free.ts';
+import { breakingAmps, deviceKind, deviceNames, devicesOf, isUnverified, type DeviceBranch } from './device-limits.ts';
+import { exceeds, sources } from './conductor-words.ts';
+import { groupBy } from './group-by.ts';
+import type { Study } from './study.ts';
+import { partSubject, subjects } from './subjects.ts';
+import { capital, listed } from './words.ts';
+
+interface Data {
+	readonly names: string;
+	readonly isOne: boolean;
+	readonly kind: string;
+	readonly breakingA: number;
+	readonly faultA: number;
+	readonly openV: number;
+	/** " A short draws too much on the first 1.2 m of C5+ (8 AWG)."; empty where no conductor follows. */
+	readonly distances: string;
+}
+
+interface Judged {
+	readonly branch: DeviceBranch;
+	readonly fault: DeviceFault;
+	readonly breaking: Sourced<number> | null;
+}
+
+const BATTERIES = 'Resistance of batteries into a short, where not given, taken from chemistry and capacity.';
+
+const says = ({ names, isOne, kind, breakingA, openV, faultA }: Data): string =>
+	`${capital(names)} (${kind}) ${isOne ? 'breaks' : 'break'} up to ${ampsText(breakingA)} at ${voltsText(openV)}; a dead short right behind ${isOne ? 'it' : 'them'} draws ${ampsText(faultA)}.`;
+
+const SOURCE = 'IEC 60364-4-43 434.5.1; NFPA 70 110.9';
+
+export const interruptCapacity = defineRule({
+	meta: {
+		id: 'interrupt-capacity',
+		title: 'A fuse or breaker can break the greatest short-circuit current where it sits',
+		severity: 'error',
+		group: 'protection',
+		why: 'Above its breaking capacity a fuse can burst and go on arcing. A lithium or large lead-acid bank delivers many thousand amps into a short.',
+		source: { default: SOURCE }
+	},
+
+	messages: {
+		unbacked: (data: Data) => ({
+			message: `${says(data)} Nothing between ${data.isOne ? 'it' : 'them'} and the batteries can break that.${data.distances}`,
+			remedy: `Fit a type that breaks at least ${ampsText(data.faultA)} there, such as Class T or an industrial fuse, or put one that does between there and the batteries.`
+		}),
+		backed: (data: Data) => ({
+			message: `${says(data)}${data.distances}`,
+			remedy: `Fit a type that breaks at least ${ampsText(data.faultA)}, or insulate and enclose the first stretch so that no short can happen there. The fuses nearer to the batteries can break it; that they do so in time is not tested.`
+		}),
+		unknown: ({ names, isOne, faultA }: { names: string; isOne: boolean; faultA: number }) => ({
+			message: `The breaking capacity of ${names} is not given; a dead short right behind ${isOne ? 'it' : 'them'} draws ${ampsText(faultA)}.`,
+			remedy: 'Enter the breaking capacity printed on it for direct current, and compare.'
+		})
+	},
+
+	*check(study) {
+		const metal = deviceFree(study);
+		const judged = devicesOf(study).flatMap((branch): Judged[] => {
+			const fault = study.faults.throughDevice(branch);
+			// Where the voltage alone is too much for a fuse it has no breaking capacity to compare.
+			const breaking = breakingAmps(branch.device, fault.openV);
+			return fault.currentA > 0 && (breaking !== null || (branch.device.family === null && branch.device.breakingA === null))
+				? [{ branch, fault, breaking }]
+				: [];
+		});
+		const isWeak = ({ fault, breaking }: Judged): boolean => breaking !== null && exceeds(fault.currentA, breaking.value);
+		const reached = reachedFromBatteries(study, new Set(judged.filter((item) => !isWeak(item)).map(({ branch }) => branch.index)));
+		const isUnbacked = ({ fault }: Judged): boolean => reached.has(fault.from);
+
+		const weak = judged.filter(isWeak);
+		// On battery posts one type is one cause; elsewhere one bus is.
+		const place = ({ fault, branch }: Judged): string => {
+			const at = metal.metalOf(fault.from);
+			return metal.batteryAt(at) === null ? `bus ${at}` : `post ${deviceKind(branch.device)}`;
+		};
+		for (const alike of groupBy(weak, (item) => `${isUnbacked(item)} ${place(item)}`).values()) {
+			// The weakest for its place speaks for all.
+			const worst = alike.reduce((a, b) => (b.fault.currentA / b.breaking!.value > a.fault.currentA / a.breaking!.value ? b : a));
+			const unbacked = isUnbacked(worst);
+			yield {
+				message: unbacked ? 'unbacked' : 'backed',
+				severity: unbacked ? 'error' : 'warning',
+				data: {
+					names: deviceNames(
+						study,
+						alike.map(({ branch }) => branch)
+					),
+					isOne: alike.length === 1,
+					kind: deviceKind(worst.branch.device),
+					breakingA: worst.breaking!.value,
+					faultA: worst.fault.currentA,
+					openV: worst.fault.openV,
+					distances: distancesText(study, alike)
+				},
+				at: subjects([...new Set(alike.map(({ branch }) => branch.origin.part))].map(partSubject)),
+				source: sources(SOURCE, worst.breaking!.source),
+				unverified: isUnverified(worst.breaking!),
+				assumptions: [BATTERIES]
+			};
+		}
+
+		for (const { branch, fault } of judged.filter(({ breaking }) => breaking === null)) {
+			yield {
+				message: 'unknown',
+				severity: 'note',
+				data: { names: deviceNames(study, [branch]), isOne: true, faultA: fault.currentA },
+				at: [partSubject(branch.origin.part)],
+				assumptions: [BATTERIES]
+			};
+		}
+	}
+});
+
+/** Nodes a battery feeds without a device on the way that could break the short. */
+function reachedFromBatteries({ network }: Study, able: ReadonlySet<number>): ReadonlySet<number> {
+	const reached = new Set(network.batteries.map(({ positive }) => positive));
+	for (const node of reached) {
+		for (const index of network.branchesAt[node]!) {
+			if (able.has(index)) continue;
+			const { a, b } = network.branches[index]!;
+			reached.add(a === node ? b : a);
+		}
+	}
+	return reached;
+}
+
+/** How far along the conductors right behind the devices a short is still too much. */
+function distancesText(study: Study, judged: readonly Judged[]): string {
+	const found = judged.flatMap(({ branch, fault, breaking }) => {
+		const far = branch.a === fault.from ? branch.b : branch.a;
+		const conductors = study.network.branchesAt[far]!.flatMap((index) => {
+			const { origin } = study.network.branches[index]!;
+			return origin.kind === 'conductor' ? [study.conductor(origin.id)] : [];
+		});
+		return conductors.map(({ name, conductor, lengthM }) => {
+			const metres = clearingDistanceM(
+				fault.openV,
+				fault.sourceOhm,
+				breaking!.value,
+				(2 * IACS_OHM_MM2_PER_M.value) / areaMm2(conductor.gauge)
+			);
+			const line = `${name} (${gaugeText(conductor.gauge)})`;
+			return metres >= lengthM ? `all of ${line}` : `the first ${metresText(metres)} of ${line}`;
+		});
+	});
+	return found.length === 0 ? '' : ` A short draws too much on ${listed(found)}.`;
+}
