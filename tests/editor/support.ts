@@ -40,6 +40,7 @@ export const checkResult = (given: Partial<CheckResult> = {}): CheckResult => ({
 	findings: [],
 	conductors: {},
 	studV: {},
+	studFaultA: {},
 	stacks: {},
 	notChecked: [],
 	assumptions: [],

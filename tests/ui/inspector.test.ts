@@ -56,6 +56,7 @@ describe('a conductor', () => {
 		const figures = {
 			ampacityA: 60,
 			ampacityTable: 'Table 5',
+			workingC: 138,
 			continuousA: 72,
 			continuousCase: 'peak',
 			surgeA: 72,
@@ -71,6 +72,7 @@ describe('a conductor', () => {
 		const text = root.querySelector('dl')!.textContent!.replace(/\s+/g, ' ');
 		expect(text).toContain('Amperage 60 A Table 5');
 		expect(text).toContain('72 A in “Peak, no charging”');
+		expect(text).toContain('about 138 °C');
 		expect(text).toContain('0.36 V 3 %');
 		expect(text).toContain('unlimited');
 		expect(text).toContain('Protected by nothing');
