@@ -82,7 +82,7 @@ export function partAt(index: SceneIndex, at: Point): ItemKey | null {
 function conductorAt(index: SceneIndex, at: Point, radiusMm: number): { key: ItemKey; at: Point; segment: number } | null {
 	const nearest = index.items.nearest(at, radiusMm, (key) => {
 		const item = index.scene.items.get(key)!;
-		return item.route ? Math.max(nearestOnPolyline(at, item.route).distance - item.widthMm / 2, 0) : Infinity;
+		return item.route ? nearestOnPolyline(at, item.route).distance - item.widthMm / 2 : Infinity;
 	});
 	if (!nearest) return null;
 	const { at: on, segment } = nearestOnPolyline(at, index.scene.items.get(nearest.key)!.route!);
