@@ -18,18 +18,23 @@ export type ArcOrigin = { readonly kind: 'branch'; readonly index: number } | { 
 
 export interface FaultGraph {
 	readonly graph: FlowGraph;
-	/** By arc pair. */
-	readonly origins: readonly ArcOrigin[];
-	/** Arc pairs of each branch. */
-	readonly arcsOfBranch: readonly (readonly number[])[];
+	originOf(arcPair: number): ArcOrigin;
+	/** Arc pairs of a branch: one in each layer. */
+	arcsOfBranch(index: number): readonly number[];
 }
 
 export interface LabelledArc extends FlowArc {
 	readonly origin: ArcOrigin;
 }
 
-/** What the positive side consists of: arcs without the supplies, and what supplies each node by itself, amps. */
-export function positiveSide(network: Network): { arcs: LabelledArc[]; supplies: Float64Array } {
+export interface PositiveSide {
+	/** Those of the branches first. */
+	readonly arcs: readonly LabelledArc[];
+	/** What supplies each node by itself, amps. */
+	readonly supplies: Float64Array;
+}
+
+export function positiveSide(network: Network): PositiveSide {
 	const arcs = [...branchArcs(network, asIs), ...backFeedArcs(network, asIs)];
 	const supplies = new Float64Array(network.nodeCount);
 	for (const { positive, negative } of network.batteries) {
@@ -43,14 +48,14 @@ export function positiveSide(network: Network): { arcs: LabelledArc[]; supplies:
 /** Node numbers are the network's; the last node is the super-source. */
 export function positiveGraph(network: Network): FaultGraph {
 	const supply = network.nodeCount;
-	const { arcs } = positiveSide(network);
+	const arcs = [...positiveSide(network).arcs];
 	for (const { positive, negative } of network.batteries) {
 		if (!standsOnAnother(network, negative)) arcs.push({ from: supply, to: positive, capacity: Infinity, origin: null });
 	}
 	for (const { index, positive, maxA } of network.sources) {
 		arcs.push({ from: supply, to: positive, capacity: Math.max(0, maxA), origin: { kind: 'source', index } });
 	}
-	return faultGraph(network, supply + 1, arcs);
+	return faultGraph(network, supply + 1, 1, arcs);
 }
 
 /** Lower layer first; the upper layer's nodes are `nodeCount` higher. */
@@ -61,7 +66,7 @@ export function negativeGraph(network: Network): FaultGraph {
 		const from = standsOnAnother(network, negative) ? upper(negative) : negative;
 		arcs.push({ from, to: upper(positive), capacity: Infinity, origin: null });
 	}
-	return faultGraph(network, 2 * network.nodeCount, arcs);
+	return faultGraph(network, 2 * network.nodeCount, 2, arcs);
 }
 
 /**
@@ -76,7 +81,7 @@ export function chargingGraph(network: Network): FaultGraph {
 		capacity: Infinity,
 		origin: null
 	}));
-	return faultGraph(network, 2 * network.nodeCount, [...negativeArcs(network, upper), ...charged]);
+	return faultGraph(network, 2 * network.nodeCount, 2, [...negativeArcs(network, upper), ...charged]);
 }
 
 function negativeArcs(network: Network, upper: NodeMap): LabelledArc[] {
@@ -108,10 +113,11 @@ const backFeedArcs = ({ sources, loads }: Network, map: NodeMap): LabelledArc[] 
 		blocksReverse || fedBy === null ? [] : [{ from: map(positive), to: map(loads[fedBy]!.positive), capacity: Infinity, origin: null }]
 	);
 
-function faultGraph({ branches }: Network, nodeCount: number, arcs: readonly LabelledArc[]): FaultGraph {
-	const arcsOfBranch: number[][] = branches.map(() => []);
-	arcs.forEach(({ origin }, pair) => {
-		if (origin?.kind === 'branch') arcsOfBranch[origin.index]!.push(pair);
-	});
-	return { graph: flowGraph(nodeCount, arcs), origins: arcs.map(({ origin }) => origin), arcsOfBranch };
+/** @param arcs those of the branches first, layer by layer */
+function faultGraph({ branches }: Network, nodeCount: number, layers: 1 | 2, arcs: readonly LabelledArc[]): FaultGraph {
+	return {
+		graph: flowGraph(nodeCount, arcs),
+		originOf: (pair) => arcs[pair]!.origin,
+		arcsOfBranch: (index) => (layers === 1 ? [index] : [index, index + branches.length])
+	};
 }

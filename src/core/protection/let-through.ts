@@ -3,7 +3,7 @@ import type { Network } from '#core/network';
 import { chargingGraph, negativeGraph, positiveGraph, positiveSide, type FaultGraph } from './fault-graph.ts';
 import { maximumFlow, type Flow } from './flow-graph.ts';
 import { returnBounds } from './returns.ts';
-import { treeFlow } from './tree-flow.ts';
+import { flowTree } from './tree-flow.ts';
 import type { ConductorProtection, LetThrough } from './types.ts';
 import { zonesOf, type Zones } from './zones.ts';
 
@@ -11,7 +11,7 @@ interface Workings {
 	positive(): FaultGraph;
 	/** Driven by all supplies, and by self-limited sources that charge batteries. */
 	negative(): readonly FaultGraph[];
-	bounds(): (id: ConductorId) => number;
+	bounds(): (branch: number, end: ConductorEnd) => number;
 	zones(): Zones;
 	readonly exact: Map<ConductorId, ConductorProtection>;
 	/** By graph and zone: what protects every conductor on a loop of the zone. */
@@ -25,7 +25,7 @@ function workingsOf(network: Network): Workings {
 	if (!found) {
 		found = {
 			positive: once(() => positiveGraph(network)),
-			negative: once(() => [negativeGraph(network), chargingGraph(network)]),
+			negative: once(() => [negativeGraph(network), ...(network.sources.length > 0 ? [chargingGraph(network)] : [])]),
 			bounds: once(() => boundsOf(network)),
 			zones: once(() => zonesOf(network)),
 			exact: new Map(),
@@ -60,32 +60,35 @@ export function protectionOf(network: Network, conductor: ConductorId): Conducto
  *
  * @throws when the conductor is not in the network
  */
-export const letThroughBound = (network: Network, conductor: ConductorId): number => workingsOf(network).bounds()(conductor);
+export function letThroughBound(network: Network, conductor: ConductorId): number {
+	const branch = branchOf(network, conductor);
+	const bound = workingsOf(network).bounds();
+	return Math.max(bound(branch, 'from'), bound(branch, 'to'));
+}
 
-function boundsOf(network: Network): (id: ConductorId) => number {
-	const { arcs, supplies } = positiveSide(network);
-	const positive = once(() => treeFlow(network.nodeCount, arcs, supplies));
-	const returns = once(() => returnBounds(network));
-	return (id) => {
-		const branch = branchOf(network, id);
+function boundsOf(network: Network): (branch: number, end: ConductorEnd) => number {
+	const side = positiveSide(network);
+	const tree = flowTree(network.nodeCount, side.arcs);
+	const positive = once(() => tree.flow(side.supplies));
+	const returns = once(() => returnBounds(network, side, tree));
+	return (branch, end) => {
 		const { a, b } = network.branches[branch]!;
 		// A conductor from a stud to itself carries nothing whichever way a fault flows.
 		if (a === b) return 0;
-		if (network.poles[a] === 'negative') return Math.max(returns()(branch, 'from'), returns()(branch, 'to'));
+		if (network.poles[a] === 'negative') return returns()(branch, end);
 		// The arcs of branches come first, in the branches' order.
-		const { into, intoEnd } = positive();
-		return Math.max(intoEnd(branch, 'from') ?? into(a), intoEnd(branch, 'to') ?? into(b));
+		return positive().intoEnd(branch, end) ?? positive().into(end === 'from' ? a : b);
 	};
 }
 
 function letThrough(network: Network, conductor: ConductorId, end: ConductorEnd): LetThrough {
 	const branch = branchOf(network, conductor);
 	const ends = network.nodeOfEnd.get(conductor)!;
-	if (ends.from === ends.to) return NOTHING;
 	const { nodeCount } = network;
-	const { positive, negative, zones, ofZone } = workingsOf(network);
+	const { positive, negative, zones, ofZone, bounds } = workingsOf(network);
+	if (bounds()(branch, end) === 0) return NOTHING;
 	const into = (fault: FaultGraph, source: number, sink: number): LetThrough => {
-		const flow = (): Flow => maximumFlow(fault.graph, source, sink, fault.arcsOfBranch[branch]);
+		const flow = (): Flow => maximumFlow(fault.graph, source, sink, fault.arcsOfBranch(branch));
 		// Where the copper goes on without the conductor, and no device stands in it, all of its ends are as one.
 		const zone = zones().onLoop(branch);
 		let shared = zone === null ? undefined : ofZone.get(fault)?.get(zone);
@@ -98,8 +101,9 @@ function letThrough(network: Network, conductor: ConductorId, end: ConductorEnd)
 	};
 	if (network.poles[ends.from] !== 'negative') return into(positive(), nodeCount, ends[end]);
 	const other = end === 'from' ? ends.to : ends.from;
-	const [driven, charging] = negative().map((fault) => into(fault, other, nodeCount + ends[end]));
-	return charging!.currentA > driven!.currentA ? charging! : driven!;
+	return negative()
+		.map((fault) => into(fault, other, nodeCount + ends[end]))
+		.reduce((driven, charging) => (charging.currentA > driven.currentA ? charging : driven));
 }
 
 const NOTHING: LetThrough = { currentA: 0, limitedBy: [], unprotectedPath: [] };
@@ -116,10 +120,10 @@ function unlimited(path: () => ConductorId[]): LetThrough {
 	};
 }
 
-function limiters({ branches, sources }: Network, { origins, graph }: FaultGraph, cut: readonly number[]): LetThrough['limitedBy'] {
+function limiters({ branches, sources }: Network, { originOf, graph }: FaultGraph, cut: readonly number[]): LetThrough['limitedBy'] {
 	const found = new Map<string, LetThrough['limitedBy'][number]>();
 	for (const arc of cut) {
-		const origin = origins[arc >> 1];
+		const origin = originOf(arc >> 1);
 		if (!origin) continue;
 		const at = origin.kind === 'source' ? sources[origin.index]! : branches[origin.index]!.origin;
 		if ('kind' in at && at.kind === 'conductor') continue;
@@ -128,9 +132,9 @@ function limiters({ branches, sources }: Network, { origins, graph }: FaultGraph
 	return [...found.values()];
 }
 
-function pathConductors({ branches }: Network, { origins }: FaultGraph, { infinitePath }: Flow): ConductorId[] {
+function pathConductors({ branches }: Network, { originOf }: FaultGraph, { infinitePath }: Flow): ConductorId[] {
 	const ids = infinitePath.flatMap((arc) => {
-		const origin = origins[arc >> 1];
+		const origin = originOf(arc >> 1);
 		const branch = origin?.kind === 'branch' ? branches[origin.index]!.origin : null;
 		return branch?.kind === 'conductor' ? [branch.id] : [];
 	});

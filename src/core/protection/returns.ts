@@ -5,25 +5,26 @@
  * For a conductor on a loop both sides are the whole metal.
  */
 import type { Network, NodeIndex } from '#core/network';
-import { asIs, branchArcs, positiveSide, standsOnAnother } from './fault-graph.ts';
-import type { FlowArc } from './flow-graph.ts';
-import { treeFlow, type TreeFlow } from './tree-flow.ts';
+import { asIs, branchArcs, positiveSide, standsOnAnother, type PositiveSide } from './fault-graph.ts';
+import { flowTree, type FlowTree, type TreeFlow } from './tree-flow.ts';
 
 /** Never below the let-through at this end of a branch between negative nodes. */
 export type ReturnBound = (branch: number, end: 'from' | 'to') => number;
 
-export function returnBounds(network: Network): ReturnBound {
+/** @param positive tree of the positive side */
+export function returnBounds(network: Network, side: PositiveSide, positive: FlowTree): ReturnBound {
 	const { nodeCount, branches, loads, sources, batteries } = network;
 	const isPositive = (node: NodeIndex): boolean => network.poles[node] === 'positive';
-	const arcs = branchArcs(network, asIs);
+	// Where the positive side has nothing but branches its tree serves for the negative metal as well.
+	const metal = side.arcs.length === branches.length ? positive : flowTree(nodeCount, branchArcs(network, asIs));
 	const over = (amounts: readonly (readonly [NodeIndex, number])[]): TreeFlow => {
 		const supplies = new Float64Array(nodeCount);
 		for (const [node, amps] of amounts) supplies[node]! += amps;
-		return treeFlow(nodeCount, arcs, supplies);
+		return metal.flow(supplies);
 	};
 
-	const arriving = arrivingAt(network);
-	const leaving = leavingFrom(network);
+	const arriving = arrivingAt(network, side, positive);
+	const leaving = positive.flow(sinksOf(network), true);
 	const entering = over([
 		...[...loads, ...sources].map(
 			({ positive, negative }) => [negative, isPositive(positive) ? arriving.into(positive) : Infinity] as const
@@ -39,7 +40,7 @@ export function returnBounds(network: Network): ReturnBound {
 		)
 	]);
 	const toChargers = sources.length > 0 ? over(chargers) : null;
-	const charged = batteries.length > 0 && toChargers ? over(batteries.map(({ negative }) => [negative, Infinity])) : null;
+	const charged = toChargers ? over(batteries.map(({ negative }) => [negative, Infinity])) : null;
 
 	return (branch, end) => {
 		const { a, b } = branches[branch]!;
@@ -47,31 +48,27 @@ export function returnBounds(network: Network): ReturnBound {
 		const near = (flow: TreeFlow): number => flow.intoEnd(branch, end) ?? flow.into(node);
 		const far = (flow: TreeFlow): number => flow.intoEnd(branch, end === 'from' ? 'to' : 'from') ?? flow.into(other);
 		const driven = Math.min(near(entering), far(home));
-		if (!toChargers) return driven;
-		return Math.max(driven, Math.min(near(entering) + (charged ? near(charged) : 0), far(toChargers)));
+		if (!toChargers || !charged) return driven;
+		return Math.max(driven, Math.min(near(entering) + near(charged), far(toChargers)));
 	};
 }
 
 /** What all supplies can bring to a positive node, also by way of loads and sources that end on positive metal. */
-function arrivingAt(network: Network): TreeFlow {
-	const { arcs, supplies } = positiveSide(network);
+function arrivingAt(network: Network, side: PositiveSide, positive: FlowTree): TreeFlow {
+	const arcs = [...side.arcs];
+	const supplies = side.supplies.slice();
 	for (const { positive, negative } of [...network.loads, ...network.sources]) {
 		if (network.poles[negative] !== 'positive') continue;
 		if (network.poles[positive] === 'positive') arcs.push({ from: positive, to: negative, capacity: Infinity, origin: null });
 		else supplies[negative] = Infinity;
 	}
-	return treeFlow(network.nodeCount, arcs, supplies);
+	const tree = arcs.length === side.arcs.length ? positive : flowTree(network.nodeCount, arcs);
+	return tree.flow(supplies);
 }
 
-/** What can leave a positive node to loads and sources, which a fault shorts: the same walk against the current. */
-function leavingFrom(network: Network): TreeFlow {
-	const against = positiveSide(network).arcs.map(({ from, to, capacity, reverse = 0 }): FlowArc => ({
-		from: to,
-		to: from,
-		capacity,
-		reverse
-	}));
-	const sinks = new Float64Array(network.nodeCount);
-	for (const { positive } of [...network.loads, ...network.sources]) sinks[positive] = Infinity;
-	return treeFlow(network.nodeCount, against, sinks);
+/** Loads and sources, which a fault shorts. */
+function sinksOf({ nodeCount, loads, sources }: Network): Float64Array {
+	const sinks = new Float64Array(nodeCount);
+	for (const { positive } of [...loads, ...sources]) sinks[positive] = Infinity;
+	return sinks;
 }

@@ -5,8 +5,7 @@
  *
  * Wiring is nearly a tree, so this costs little more than looking at each arc; one flow for each would cost the square.
  */
-import { unionFind } from '#core/network';
-import { bridgesOf } from './bridges.ts';
+import { bridgeForest, type BridgeForest } from './bridge-forest.ts';
 import { flowGraph, maximumFlow, type FlowArc } from './flow-graph.ts';
 
 export interface TreeFlow {
@@ -16,159 +15,98 @@ export interface TreeFlow {
 	intoEnd(arc: number, end: 'from' | 'to'): number | null;
 }
 
-/** What comes into a point over one bridge, or from its own supply (bridge −1). */
-interface Inflow {
-	readonly bridge: number;
-	amount: number;
+export interface FlowTree {
+	/**
+	 * @param supplies greatest flow that each node can supply by itself
+	 * @param against true to follow the arcs backwards: what can flow out of a node, with sinks for supplies
+	 */
+	flow(supplies: Float64Array, against?: boolean): TreeFlow;
 }
 
-/** Points on common loops: what stays connected whichever bridge is taken away. */
-interface Island {
-	readonly points: number[];
-	/** Arcs between its points. */
-	readonly loops: number[];
-	readonly bridges: number[];
-	/** Bridge towards the root, −1 at the root. */
-	upward: number;
+/** The part that depends on the arcs alone. */
+export function flowTree(nodeCount: number, arcs: readonly FlowArc[]): FlowTree {
+	const forest = bridgeForest(nodeCount, arcs);
+	return { flow: (supplies, against = false) => passes(forest, arcs, supplies, against) };
 }
 
-/** @param supplies greatest flow that each node can supply by itself */
-export function treeFlow(nodeCount: number, arcs: readonly FlowArc[], supplies: Float64Array): TreeFlow {
-	const isBridge = bridgesOf(nodeCount, arcs);
-	const one = unionFind(nodeCount);
-	const joined = unionFind(nodeCount);
-	arcs.forEach(({ from, to, capacity, reverse }, arc) => {
-		if (isBridge[arc]) return;
-		joined.union(from, to);
-		if (capacity === Infinity && reverse === Infinity) one.union(from, to);
-	});
-	const islands = islandsOf(nodeCount, arcs, isBridge, one.find, joined.find);
-	const inflows: Inflow[][] = Array.from({ length: nodeCount }, () => []);
-	for (let node = 0; node < nodeCount; node++) {
-		if (supplies[node]! > 0) inflows[one.find(node)]!.push({ bridge: -1, amount: supplies[node]! });
-	}
+function passes(forest: BridgeForest, arcs: readonly FlowArc[], supplies: Float64Array, against: boolean): TreeFlow {
+	const { isBridge, pointOf, bridges, inner, outer } = forest;
+	const nodeCount = pointOf.length;
+	const capacityFrom = (arc: number, point: number): number => {
+		const { from, capacity, reverse = 0 } = arcs[arc]!;
+		return (pointOf[from] === point) !== against ? capacity : reverse;
+	};
+	/** What comes into each point from its own supply, over bridges away from the root, and over the one towards it. */
+	const own = new Float64Array(nodeCount);
+	const fromOutside = new Float64Array(nodeCount);
+	const fromRoot = new Float64Array(nodeCount);
+	for (let node = 0; node < nodeCount; node++) own[pointOf[node]!]! += supplies[node]!;
+	const brought = (point: number): number => own[point]! + fromOutside[point]! + fromRoot[point]!;
 
-	const loopFlows = new Map<number, number>();
+	const known = new Map<number, number>();
 	/** Into a point from the other points of its island. */
 	const overLoops = (point: number): number => {
-		const island = islands.get(joined.find(point))!;
-		if (island.points.length === 1) return 0;
-		if (!loopFlows.has(point)) loopFlows.set(point, flowOverLoops(island, arcs, one.find, inflows, point));
-		return loopFlows.get(point)!;
+		const island = forest.loopsAt(point);
+		if (!island) return 0;
+		if (!known.has(point)) known.set(point, flowOverLoops(island, arcs, pointOf, brought, point, against));
+		return known.get(point)!;
 	};
-	const atFrom = new Float64Array(arcs.length);
-	const atTo = new Float64Array(arcs.length);
-	/** Records what comes to a bridge's end from behind, and brings it to the point at its other end. */
-	const cross = (bridge: number, near: number, amount: number): void => {
-		const { from, to, capacity, reverse = 0 } = arcs[bridge]!;
-		const isFrom = one.find(from) === near;
-		(isFrom ? atFrom : atTo)[bridge] = amount;
-		inflows[one.find(isFrom ? to : from)]!.push({ bridge, amount: Math.min(amount, isFrom ? capacity : reverse) });
-	};
-	const endIn = (bridge: number, island: number): number =>
-		one.find(joined.find(arcs[bridge]!.from) === island ? arcs[bridge]!.from : arcs[bridge]!.to);
 
-	const outward = fromRoots(islands, arcs, joined.find);
-	for (const key of [...outward].reverse()) {
-		const { upward } = islands.get(key)!;
-		if (upward < 0) continue;
-		const near = endIn(upward, key);
-		cross(upward, near, sum(inflows[near]!) + overLoops(near));
+	const atOuter = new Float64Array(bridges.length);
+	const atInner = new Float64Array(bridges.length);
+	const inward = new Float64Array(bridges.length);
+	for (let i = bridges.length - 1; i >= 0; i--) {
+		const point = outer[i]!;
+		atOuter[i] = own[point]! + fromOutside[point]! + overLoops(point);
+		inward[i] = Math.min(atOuter[i]!, capacityFrom(bridges[i]!, point));
+		fromOutside[inner[i]!]! += inward[i]!;
 	}
-	for (const key of outward) {
-		const { bridges, upward } = islands.get(key)!;
-		const downward = new Map<number, number[]>();
-		for (const bridge of bridges) {
-			if (bridge === upward) continue;
-			const near = endIn(bridge, key);
-			downward.set(near, [...(downward.get(near) ?? []), bridge]);
+	// Bridges at one inner point follow one another. For each, all others are added up from both ends: taking its own
+	// share from the sum would not do for infinite amounts.
+	for (let first = 0, end = 0; first < bridges.length; first = end) {
+		const point = inner[first]!;
+		while (end < bridges.length && inner[end] === point) end++;
+		let later = 0;
+		for (let i = end - 1; i >= first; i--) {
+			atInner[i] = later;
+			later += inward[i]!;
 		}
-		for (const [near, over] of downward) {
-			const without = sumsWithoutEach(inflows[near]!);
-			for (const bridge of over) cross(bridge, near, without.get(bridge)! + overLoops(near));
+		let earlier = own[point]! + fromRoot[point]! + overLoops(point);
+		for (let i = first; i < end; i++) {
+			atInner[i]! += earlier;
+			earlier += inward[i]!;
+			fromRoot[outer[i]!] = Math.min(atInner[i]!, capacityFrom(bridges[i]!, point));
 		}
 	}
 
 	return {
-		into: (node) => sum(inflows[one.find(node)]!) + overLoops(one.find(node)),
-		intoEnd: (arc, end) => (isBridge[arc] ? (end === 'from' ? atFrom : atTo)[arc]! : null)
+		into: (node) => brought(pointOf[node]!) + overLoops(pointOf[node]!),
+		intoEnd: (arc, end) => {
+			if (!isBridge[arc]) return null;
+			const i = forest.placeOf[arc]!;
+			return pointOf[arcs[arc]![end]] === outer[i] ? atOuter[i]! : atInner[i]!;
+		}
 	};
 }
 
-function islandsOf(
-	nodeCount: number,
-	arcs: readonly FlowArc[],
-	isBridge: Uint8Array,
-	pointOf: (node: number) => number,
-	islandOf: (node: number) => number
-): Map<number, Island> {
-	const islands = new Map<number, Island>();
-	for (let node = 0; node < nodeCount; node++) {
-		if (islandOf(node) === node) islands.set(node, { points: [], loops: [], bridges: [], upward: -1 });
-	}
-	for (let node = 0; node < nodeCount; node++) if (pointOf(node) === node) islands.get(islandOf(node))!.points.push(node);
-	arcs.forEach(({ from, to }, arc) => {
-		if (isBridge[arc]) {
-			islands.get(islandOf(from))!.bridges.push(arc);
-			islands.get(islandOf(to))!.bridges.push(arc);
-		} else if (pointOf(from) !== pointOf(to)) islands.get(islandOf(from))!.loops.push(arc);
-	});
-	return islands;
-}
-
-/** Islands from the roots of their trees outward; notes for each the bridge it was reached by. */
-function fromRoots(islands: ReadonlyMap<number, Island>, arcs: readonly FlowArc[], islandOf: (node: number) => number): number[] {
-	const seen = new Set<number>();
-	const order: number[] = [];
-	for (const root of islands.keys()) {
-		if (seen.has(root)) continue;
-		seen.add(root);
-		let next = order.push(root) - 1;
-		for (; next < order.length; next++) {
-			for (const bridge of islands.get(order[next]!)!.bridges) {
-				const { from, to } = arcs[bridge]!;
-				const other = islandOf(from) === order[next] ? islandOf(to) : islandOf(from);
-				if (seen.has(other)) continue;
-				seen.add(other);
-				islands.get(other)!.upward = bridge;
-				order.push(other);
-			}
-		}
-	}
-	return order;
-}
-
 function flowOverLoops(
-	{ points, loops }: Island,
+	{ points, loops }: { readonly points: readonly number[]; readonly loops: readonly number[] },
 	arcs: readonly FlowArc[],
-	pointOf: (node: number) => number,
-	inflows: readonly (readonly Inflow[])[],
-	sink: number
+	pointOf: Int32Array,
+	brought: (point: number) => number,
+	sink: number,
+	against: boolean
 ): number {
 	const number = new Map(points.map((point, i) => [point, i]));
 	const source = points.length;
-	const inner = loops.map((arc) => {
-		const { from, to, ...capacities } = arcs[arc]!;
-		return { ...capacities, from: number.get(pointOf(from))!, to: number.get(pointOf(to))! };
+	const inner = loops.map((arc): FlowArc => {
+		const { from, to, capacity, reverse = 0 } = arcs[arc]!;
+		const ends = { from: number.get(pointOf[from]!)!, to: number.get(pointOf[to]!)! };
+		return against ? { ...ends, capacity: reverse, reverse: capacity } : { ...ends, capacity, reverse };
 	});
-	const brought = points.flatMap((point, i) => {
-		const capacity = point === sink ? 0 : sum(inflows[point]!);
+	const supplied = points.flatMap((point, i) => {
+		const capacity = point === sink ? 0 : brought(point);
 		return capacity > 0 ? [{ from: source, to: i, capacity }] : [];
 	});
-	return maximumFlow(flowGraph(points.length + 1, [...inner, ...brought]), source, number.get(sink)!).value;
-}
-
-const sum = (inflows: readonly Inflow[]): number => inflows.reduce((total, { amount }) => total + amount, 0);
-
-/** By bridge, the sum of all others. Added up from both ends: taking away would not do for infinite amounts. */
-function sumsWithoutEach(inflows: readonly Inflow[]): Map<number, number> {
-	const after = new Float64Array(inflows.length + 1);
-	for (let i = inflows.length - 1; i >= 0; i--) after[i] = after[i + 1]! + inflows[i]!.amount;
-	const sums = new Map<number, number>();
-	let before = 0;
-	inflows.forEach(({ bridge, amount }, i) => {
-		sums.set(bridge, before + after[i + 1]!);
-		before += amount;
-	});
-	return sums;
+	return maximumFlow(flowGraph(points.length + 1, [...inner, ...supplied]), source, number.get(sink)!).value;
 }
