@@ -1,4 +1,3 @@
-import type { ConductorId } from '#core/diagram';
 import type { Network, NodeIndex } from '#core/network';
 import { heap } from './heap.ts';
 
@@ -13,7 +12,8 @@ export interface Distances<Goal> {
 export interface Goals<Goal> {
 	readonly at: readonly { readonly node: NodeIndex; readonly goal: Goal }[];
 	readonly enters: (node: NodeIndex) => boolean;
-	readonly lengthM: (conductor: ConductorId) => number;
+	/** Metres by branch. */
+	readonly lengthM: Float64Array;
 }
 
 /** Shortest ways along conductors from every node to its nearest goal; bars, switches and fuses have no length. */
@@ -21,20 +21,20 @@ export function distancesTo<Goal>({ nodeCount, branches, branchesAt }: Network, 
 	const least = new Float64Array(nodeCount).fill(Infinity);
 	const next = new Int32Array(nodeCount).fill(-1);
 	const goals: (Goal | undefined)[] = new Array(nodeCount);
-	const open = heap<NodeIndex>();
+	const open = heap();
 	for (const { node, goal } of at) {
 		if (least[node] === 0) continue;
 		least[node] = 0;
 		goals[node] = goal;
 		open.push(0, node);
 	}
-	for (let top = open.pop(); top; top = open.pop()) {
-		const { item: node, priority } = top;
+	while (open.size > 0) {
+		const { item: node, priority } = open.pop();
 		if (priority > least[node]!) continue;
 		for (const index of branchesAt[node]!) {
-			const { a, b, origin } = branches[index]!;
+			const { a, b } = branches[index]!;
 			const far = a === node ? b : a;
-			const reached = priority + (origin.kind === 'conductor' ? lengthM(origin.id) : 0);
+			const reached = priority + lengthM[index]!;
 			if (reached >= least[far]! || !enters(far)) continue;
 			least[far] = reached;
 			next[far] = node;

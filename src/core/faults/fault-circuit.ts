@@ -1,7 +1,7 @@
 import { areaMm2, resistanceBreakdown } from '#core/conductors';
 import type { Conductor, ConductorId } from '#core/diagram';
 import { unionFind, usedLengthM, type Branch, type Network, type NodeIndex } from '#core/network';
-import { planElimination } from '#core/solver';
+import { circuitOf } from '#core/solver';
 import { IACS_OHM_MM2_PER_M } from '#core/tables';
 
 /**
@@ -53,14 +53,12 @@ export function faultCircuit(network: Network, conductors: Readonly<Record<Condu
 		}
 	}
 
-	const edges = [
-		...branches.map(({ a, b }) => [a, b] as const),
-		...batteries.map(({ positive, negative }) => [positive, negative] as const)
-	];
-	const factors = planElimination({ nodeCount, edges }).factor(
-		Float64Array.from([...branchOhm, ...batteryOhm], (ohms) => 1 / ohms),
-		pins(network, island.find)
-	);
+	// Loads and sources are edges of the plan too; here they conduct nothing.
+	const { elimination, edgeCount, first } = circuitOf(network);
+	const conductanceS = new Float64Array(edgeCount);
+	branchOhm.forEach((ohms, i) => (conductanceS[i] = 1 / ohms));
+	batteryOhm.forEach((ohms, i) => (conductanceS[first.battery + i] = 1 / ohms));
+	const factors = elimination.factor(conductanceS, pins(network, island.find));
 	const live = new Set(batteries.map(({ positive }) => island.find(positive)));
 	return {
 		nodeV: factors.solve(injectionA),

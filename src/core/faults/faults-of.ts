@@ -28,8 +28,7 @@ export interface DeviceFault {
 
 /** @param conductors of the diagram, by id */
 export function faultsOf(network: Network, conductors: Readonly<Record<ConductorId, Conductor>>): Faults {
-	const lengthM = (id: ConductorId): number => (conductors[id] ? usedLengthM(conductors[id]).lengthM : 0);
-	const returnOf = memo(once(() => returnPoints(network, lengthM)));
+	const returnOf = memo(once(() => returnPoints(network, lengthsM(network, conductors))));
 	const circuits = {
 		greatest: once(() => faultCircuit(network, conductors, 'greatest')),
 		least: once(() => faultCircuit(network, conductors, 'least'))
@@ -45,6 +44,12 @@ export function faultsOf(network: Network, conductors: Readonly<Record<Conductor
 		throughDevice: (branch) => deviceFault(circuits.greatest(), branch, returnOf(branch.b) ?? returnOf(branch.a))
 	};
 }
+
+const lengthsM = ({ branches }: Network, conductors: Readonly<Record<ConductorId, Conductor>>): Float64Array =>
+	Float64Array.from(branches, ({ origin }) => {
+		const conductor = origin.kind === 'conductor' ? conductors[origin.id] : undefined;
+		return conductor ? usedLengthM(conductor).lengthM : 0;
+	});
 
 function deviceFault(circuit: FaultCircuit, { a, b }: Branch, to: NodeIndex | null): DeviceFault {
 	if (to === null) return { currentA: 0, from: a, openV: 0, sourceOhm: Infinity };

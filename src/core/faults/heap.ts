@@ -1,35 +1,45 @@
-/** Items by priority, lowest first. */
-export interface Heap<Item> {
-	push(priority: number, item: Item): void;
-	pop(): { readonly priority: number; readonly item: Item } | undefined;
+/** Numbers by priority, lowest first. */
+export interface Heap {
+	readonly size: number;
+	push(priority: number, item: number): void;
+	/** Item of least priority, taken out; only while there is one. */
+	pop(): { readonly priority: number; readonly item: number };
 }
 
-export function heap<Item>(): Heap<Item> {
-	const entries: { priority: number; item: Item }[] = [];
-	const swap = (i: number, j: number): void => void ([entries[i], entries[j]] = [entries[j]!, entries[i]!]);
-	const before = (i: number, j: number): boolean =>
-		i < entries.length && (j >= entries.length || entries[i]!.priority < entries[j]!.priority);
+/** A binary heap in two plain arrays: many nodes pass through it. */
+export function heap(): Heap {
+	const priorities: number[] = [];
+	const items: number[] = [];
+	const move = (from: number, to: number): void => {
+		priorities[to] = priorities[from]!;
+		items[to] = items[from]!;
+	};
 	return {
+		get size() {
+			return items.length;
+		},
 		push(priority, item) {
-			entries.push({ priority, item });
-			for (let i = entries.length - 1; i > 0;) {
-				const parent = (i - 1) >> 1;
-				if (entries[parent]!.priority <= priority) break;
-				swap(i, parent);
+			let i = items.length;
+			for (let parent = (i - 1) >> 1; i > 0 && priorities[parent]! > priority; parent = (i - 1) >> 1) {
+				move(parent, i);
 				i = parent;
 			}
+			priorities[i] = priority;
+			items[i] = item;
 		},
 		pop() {
-			const top = entries[0];
-			const last = entries.pop();
-			if (entries.length === 0 || last === undefined) return top;
-			entries[0] = last;
-			for (let i = 0; ;) {
-				const least = before(2 * i + 2, 2 * i + 1) ? 2 * i + 2 : 2 * i + 1;
-				if (!before(least, i)) break;
-				swap(i, least);
-				i = least;
+			const top = { priority: priorities[0]!, item: items[0]! };
+			const [priority, item] = [priorities.pop()!, items.pop()!];
+			if (items.length === 0) return top;
+			let i = 0;
+			for (let child = 1; child < items.length; child = 2 * i + 1) {
+				if (child + 1 < items.length && priorities[child + 1]! < priorities[child]!) child++;
+				if (priorities[child]! >= priority) break;
+				move(child, i);
+				i = child;
 			}
+			priorities[i] = priority;
+			items[i] = item;
 			return top;
 		}
 	};

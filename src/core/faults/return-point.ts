@@ -5,14 +5,17 @@
  * counts, which gives the greater current. On the metal of a battery's post the fault is across that battery or,
  * in a series string, across the string.
  */
-import type { ConductorId } from '#core/diagram';
 import { unionFind, type BatteryBranch, type Network, type NodeIndex } from '#core/network';
 import { distancesTo } from './distances.ts';
 
 const SAME_PLACE_M = 1e-9;
 
-/** The node of the return for a fault at a node; null for nodes that are not positive, or have no way back. */
-export function returnPoints(network: Network, lengthM: (conductor: ConductorId) => number): (node: NodeIndex) => NodeIndex | null {
+/**
+ * @param lengthM by branch, metres; bars, switches and fuses have none
+ *
+ * The node of the return for a fault at a node; null for nodes that are not positive, or have no way back.
+ */
+export function returnPoints(network: Network, lengthM: Float64Array): (node: NodeIndex) => NodeIndex | null {
 	const { batteries, sources, loads, poles } = network;
 	const isPositive = (node: NodeIndex): boolean => poles[node] === 'positive' || poles[node] === 'shorted';
 	const isReturn = (node: NodeIndex): boolean => poles[node] !== 'positive';
