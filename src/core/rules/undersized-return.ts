@@ -1,5 +1,4 @@
 import { gaugeText } from '#core/conductors';
-import type { Network } from '#core/network';
 import { greatestDevice, type GreatestDevice } from '#core/profiles';
 import { letThroughBound, type LetThrough } from '#core/protection';
 import { ampsText } from '#core/units';
@@ -9,6 +8,7 @@ import { groupBy } from './group-by.ts';
 import { overcurrentFaults } from './overcurrent.ts';
 import type { ConductorView, Study } from './study.ts';
 import { conductorSubject, partSubject, subjects } from './subjects.ts';
+import { upstreamFaults } from './upstream-faults.ts';
 import { capital } from './words.ts';
 
 interface Data {
@@ -42,7 +42,7 @@ export const undersizedReturn = defineRule({
 
 	/** One report for all returns that the same devices are too large for, about the thinnest. */
 	*check(study) {
-		for (const [thinnest, ...others] of groupBy(faultsOf(study), ({ letThrough }) => deviceKeys(letThrough).join()).values()) {
+		for (const [thinnest, ...others] of groupBy(faultsOf(study), ({ letThrough }) => devicesKey(letThrough)).values()) {
 			const { view, limit, letThrough } = [thinnest!, ...others].reduce((a, b) => (b.limit.currentA < a.limit.currentA ? b : a));
 			const alike = [thinnest!, ...others].map((fault) => fault.view.id).filter((id) => id !== view.id);
 			const parts = [...new Set(letThrough.limitedBy.map(({ part }) => part))];
@@ -74,7 +74,7 @@ interface ReturnFault {
 }
 
 function faultsOf(study: Study): ReturnFault[] {
-	const positives = overcurrentFaults(study);
+	const upstream = upstreamFaults(study.network, overcurrentFaults(study));
 	return study.conductors.flatMap((view) => {
 		if (view.pole !== 'negative' || view.conductor.use === 'cranking') return [];
 		const limit = greatestDevice(study.profile, view.ampacity, study.diagram.system.nominalV);
@@ -84,26 +84,22 @@ function faultsOf(study: Study): ReturnFault[] {
 		// Where nothing limits the current the fault is a missing fuse in the positive.
 		if (letThrough.currentA === Infinity || !exceeds(letThrough.currentA, limit.currentA)) return [];
 		// Devices too large for a positive conductor no thicker than this, on the only way here: that repair serves both.
-		const isKnown = positives.some(
-			(fault) => !exceeds(fault.limit.currentA, limit.currentA) && comesThrough(study.network, letThrough, fault.letThrough)
-		);
+		const isKnown = upstream(letThrough).some((fault) => !exceeds(fault.limit.currentA, limit.currentA));
 		return isKnown ? [] : [{ view, limit, letThrough }];
 	});
 }
 
-const deviceKeys = ({ limitedBy }: LetThrough): string[] => limitedBy.map(({ part, link }) => `${part}.${link}`).sort();
+const keys = new WeakMap<LetThrough, string>();
 
-/** True when no battery reaches the devices of `letThrough` but through those of `upstream`. */
-function comesThrough({ batteries, branches, branchesAt, branchOfLink }: Network, letThrough: LetThrough, upstream: LetThrough): boolean {
-	const barred = new Set(deviceKeys(upstream).flatMap((key) => branchOfLink.get(key) ?? []));
-	const wanted = new Set(deviceKeys(letThrough).flatMap((key) => branchOfLink.get(key) ?? []));
-	const reached = new Set(batteries.map(({ positive }) => positive));
-	for (const node of reached) {
-		for (const index of branchesAt[node]!) {
-			if (barred.has(index)) continue;
-			if (wanted.has(index)) return false;
-			reached.add(branches[index]!.a === node ? branches[index]!.b : branches[index]!.a);
-		}
+/** Names the devices. Kept with the let-through: returns on common loops share one, and large systems have many devices. */
+function devicesKey(letThrough: LetThrough): string {
+	let key = keys.get(letThrough);
+	if (key === undefined) {
+		key = letThrough.limitedBy
+			.map(({ part, link }) => `${part}.${link}`)
+			.sort()
+			.join();
+		keys.set(letThrough, key);
 	}
-	return barred.size > 0;
+	return key;
 }

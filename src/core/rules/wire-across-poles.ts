@@ -24,8 +24,8 @@ export const wireAcrossPoles = defineRule({
 
 	/** Takes one culprit away after another until no battery or source is shorted any more. */
 	*check(study) {
-		const { network } = study;
-		const supplies = [...network.batteries, ...network.sources];
+		const { network, nets } = study;
+		const supplies = [...network.batteries, ...network.sources].filter(({ positive, negative }) => nets.of(positive) === nets.of(negative));
 		const removed = new Set<ConductorId>();
 		const culprits = new Map<ConductorId, Set<string>>();
 
