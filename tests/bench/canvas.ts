@@ -8,7 +8,6 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { chromium } from 'playwright-core';
 import { build, preview } from 'vite';
-// @ts-expect-error -- plain JavaScript, shared with the test runner
 import { CHROMIUM_FLAGS, findChromium } from '../e2e/chromium.mjs';
 import type { Row } from './canvas/page.ts';
 
@@ -20,7 +19,7 @@ const server = await preview({ configFile: false, root, logLevel: 'error', build
 const address = server.resolvedUrls!.local[0]!;
 
 const browser = await chromium.launch({
-	executablePath: findChromium(),
+	executablePath: findChromium() ?? undefined,
 	args: [...CHROMIUM_FLAGS, '--disable-frame-rate-limit', '--disable-gpu-vsync']
 });
 try {
