@@ -34,6 +34,7 @@ export function faultsOf(network: Network, conductors: Readonly<Record<Conductor
 		least: once(() => faultCircuit(network, conductors, 'least'))
 	};
 	const shortTo = (node: NodeIndex, to: NodeIndex, condition: Condition): Short => shortBetween(circuits[condition](), node, to);
+	const throughDevice = memo(() => (branch: Branch) => deviceFault(circuits.greatest(), branch, returnOf(branch.b) ?? returnOf(branch.a)));
 	return {
 		returnOf,
 		shortTo,
@@ -41,7 +42,7 @@ export function faultsOf(network: Network, conductors: Readonly<Record<Conductor
 			const to = returnOf(node);
 			return to === null ? null : shortTo(node, to, condition);
 		},
-		throughDevice: (branch) => deviceFault(circuits.greatest(), branch, returnOf(branch.b) ?? returnOf(branch.a))
+		throughDevice
 	};
 }
 

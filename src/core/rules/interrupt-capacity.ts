@@ -1,9 +1,9 @@
 import { areaMm2, gaugeText } from '#core/conductors';
 import { clearingDistanceM, type DeviceFault } from '#core/faults';
+import { unionFind } from '#core/network';
 import { IACS_OHM_MM2_PER_M, type Sourced } from '#core/tables';
 import { ampsText, metresText, voltsText } from '#core/units';
-import { defineRule } from './define.ts';
-import { deviceFree } from './device-free.ts';
+import { defineRule, type RuleMeta } from './define.ts';
 import { breakingAmps, deviceKind, deviceNames, devicesOf, isUnverified, type DeviceBranch } from './device-limits.ts';
 import { exceeds, sources } from './conductor-words.ts';
 import { groupBy } from './group-by.ts';
@@ -33,7 +33,12 @@ const BATTERIES = 'Resistance of batteries into a short, where not given, taken 
 const says = ({ names, isOne, kind, breakingA, openV, faultA }: Data): string =>
 	`${capital(names)} (${kind}) ${isOne ? 'breaks' : 'break'} up to ${ampsText(breakingA)} at ${voltsText(openV)}; a dead short right behind ${isOne ? 'it' : 'them'} draws ${ampsText(faultA)}.`;
 
-const SOURCE = 'IEC 60364-4-43 434.5.1; NFPA 70 110.9';
+const SOURCE = {
+	'us-small-craft': '33 CFR 183 is silent; ABYC E-11, interrupting capacity',
+	'abyc-e11': 'ABYC E-11, interrupting capacity',
+	'rv-nec-552': 'NFPA 70 110.9',
+	default: 'IEC 60364-4-43 434.5.1; NFPA 70 110.9'
+} satisfies RuleMeta['source'];
 
 export const interruptCapacity = defineRule({
 	meta: {
@@ -42,7 +47,7 @@ export const interruptCapacity = defineRule({
 		severity: 'error',
 		group: 'protection',
 		why: 'Above its breaking capacity a fuse can burst and go on arcing. A lithium or large lead-acid bank delivers many thousand amps into a short.',
-		source: { default: SOURCE }
+		source: SOURCE
 	},
 
 	messages: {
@@ -61,7 +66,9 @@ export const interruptCapacity = defineRule({
 	},
 
 	*check(study) {
-		const metal = deviceFree(study);
+		const bus = unionFind(study.network.nodeCount);
+		for (const { a, b, kind, device } of study.network.branches) if (kind !== 'conductor' && !device) bus.union(a, b);
+		const posts = new Set(study.network.batteries.flatMap(({ positive, negative }) => [bus.find(positive), bus.find(negative)]));
 		const judged = devicesOf(study).flatMap((branch): Judged[] => {
 			const fault = study.faults.throughDevice(branch);
 			// Where the voltage alone is too much for a fuse it has no breaking capacity to compare.
@@ -77,8 +84,8 @@ export const interruptCapacity = defineRule({
 		const weak = judged.filter(isWeak);
 		// On battery posts one type is one cause; elsewhere one bus is.
 		const place = ({ fault, branch }: Judged): string => {
-			const at = metal.metalOf(fault.from);
-			return metal.batteryAt(at) === null ? `bus ${at}` : `post ${deviceKind(branch.device)}`;
+			const at = bus.find(fault.from);
+			return posts.has(at) ? `post ${deviceKind(branch.device)}` : `bus ${at}`;
 		};
 		for (const alike of groupBy(weak, (item) => `${isUnbacked(item)} ${place(item)}`).values()) {
 			// The weakest for its place speaks for all.
@@ -100,7 +107,7 @@ export const interruptCapacity = defineRule({
 					distances: distancesText(study, alike)
 				},
 				at: subjects([...new Set(alike.map(({ branch }) => branch.origin.part))].map(partSubject)),
-				source: sources(SOURCE, worst.breaking!.source),
+				source: sources(sourceFor(study), worst.breaking!.source),
 				unverified: isUnverified(worst.breaking!),
 				assumptions: [BATTERIES]
 			};
@@ -118,6 +125,8 @@ export const interruptCapacity = defineRule({
 	}
 });
 
+const sourceFor = ({ profile }: Study): string => (SOURCE as RuleMeta['source'])[profile.basedOn] ?? SOURCE.default;
+
 /** Nodes a battery feeds without a device on the way that could break the short. */
 function reachedFromBatteries({ network }: Study, able: ReadonlySet<number>): ReadonlySet<number> {
 	const reached = new Set(network.batteries.map(({ positive }) => positive));
@@ -131,6 +140,9 @@ function reachedFromBatteries({ network }: Study, able: ReadonlySet<number>): Re
 	return reached;
 }
 
+/** A shorter stretch is not worth naming. */
+const LEAST_M = 0.01;
+
 /** How far along the conductors right behind the devices a short is still too much. */
 function distancesText(study: Study, judged: readonly Judged[]): string {
 	const found = judged.flatMap(({ branch, fault, breaking }) => {
@@ -139,13 +151,14 @@ function distancesText(study: Study, judged: readonly Judged[]): string {
 			const { origin } = study.network.branches[index]!;
 			return origin.kind === 'conductor' ? [study.conductor(origin.id)] : [];
 		});
-		return conductors.map(({ name, conductor, lengthM }) => {
+		return conductors.flatMap(({ name, conductor, lengthM }) => {
 			const metres = clearingDistanceM(
 				fault.openV,
 				fault.sourceOhm,
 				breaking!.value,
 				(2 * IACS_OHM_MM2_PER_M.value) / areaMm2(conductor.gauge)
 			);
+			if (metres < LEAST_M) return [];
 			const line = `${name} (${gaugeText(conductor.gauge)})`;
 			return metres >= lengthM ? `all of ${line}` : `the first ${metresText(metres)} of ${line}`;
 		});

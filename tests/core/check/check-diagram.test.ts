@@ -38,6 +38,14 @@ describe('checking a diagram', () => {
 		expect(profileName).toMatch(/common practice/i);
 	});
 
+	test('gives the short-circuit current of each positive stud, to the return beside it', () => {
+		const { studFaultA } = checkDiagram(lamp);
+		// 100 Ah of lithium: 13.6 V behind 2.5 mΩ. Then the fuse, 2.67 mΩ, and 2 × (2 m of 12 AWG at 20 °C, 10.42 mΩ, and joints of 0.4 mΩ).
+		expect(studFaultA['b.pos']).toBeCloseTo(13.6 / 0.0025, 0);
+		expect(studFaultA['l.pos']! / (13.6 / (0.0025 + 0.08 / 30 + 2 * (0.01042 + 0.0004)))).toBeCloseTo(1, 2);
+		expect(studFaultA['b.neg']).toBeUndefined();
+	});
+
 	test('finds nothing in a sound circuit', () => {
 		expect(checkDiagram(lamp).findings.map(({ message }) => message)).toEqual([]);
 	});

@@ -27,6 +27,7 @@ const GOOD = { fuseA: 225, fuseBreakingA: 20_000 };
 testRule(interruptCapacity, {
 	valid: {
 		'20 kA on the post and 10 kA behind': bank(GOOD, { fuseBreakingA: 10_000 }),
+		'10.89 kA against 10.88 kA': bank({ fuseA: 225, fuseBreakingA: 10_890 }, { fuseBreakingA: 10_000 }),
 		'2 kA behind a battery that gives less': bank(GOOD, {}, { capacityAh: 30 }),
 		'a fuse above its voltage, which has no breaking capacity to compare': bank(GOOD, {}, { nominalV: 48, capacityAh: 20 }),
 		'a blade fuse behind a converter, which limits itself': circuit(
@@ -73,6 +74,13 @@ testRule(interruptCapacity, {
 					severity: 'error'
 				}
 			]
+		},
+		'10.87 kA against 10.88 kA, as given for the part': {
+			diagram: bank({ fuseA: 225, fuseBreakingA: 10_870 }, { fuseBreakingA: 10_000 }, { capacityAh: 200, faultResistanceMilliohm: 1.25 }),
+			says: 'F (terminal-mounted cube fuse) breaks up to 10.9 kA at 13.6 V; a dead short right behind it draws 10.9 kA. Nothing between it and the batteries can break that.',
+			at: ['part:f'],
+			severity: 'error',
+			unverified: false
 		},
 		'a breaker whose capacity is not given': {
 			diagram: circuit({ b: ['battery', { capacityAh: 200 }], q: ['circuit-breaker'], l: ['load'] }, [

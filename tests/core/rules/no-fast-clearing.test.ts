@@ -13,6 +13,7 @@ const run = (gauge: string, lengthM: number, fuse: Record<string, string | numbe
 testRule(noFastClearing, {
 	valid: {
 		'a 20 A blade on a long 14 AWG run': run('14', 10, { fuseA: 20 }),
+		'a blade fuse at a little more than twice its rating, which opens within 5 s': run('16', 12.2, { fuseA: 15 }),
 		'a fuse too large for its conductor, which is a fault of its own': run('18', 10, { fuseA: 40 }),
 		'a circuit behind a breaker, whose curve is not known': circuit(
 			{ b: ['battery'], q: ['circuit-breaker', { ratingA: 20 }], l: ['load'] },
@@ -41,6 +42,13 @@ testRule(noFastClearing, {
 			at: ['conductor:W2', 'part:f'],
 			severity: 'error',
 			unverified: true
+		},
+		'a blade fuse at a little less than twice its rating': {
+			diagram: run('16', 12.6, { fuseA: 15 }),
+			says: 'A short at the far end of W2 (16 AWG) draws 29.7 A: F (15 A) may take 5.6 s; 5 s is the most allowed.',
+			remedy: 'Fit at most 10 A of the same type, or a thicker conductor for W2.',
+			at: ['conductor:W2', 'part:f'],
+			severity: 'error'
 		},
 		'a run so long that its fuse holds the short': {
 			diagram: run('16', 18, { fuseA: 25 }),
