@@ -13,7 +13,6 @@ import { secondsText } from './fault-words.ts';
 import { groupBy } from './group-by.ts';
 import type { ConductorView, Study } from './study.ts';
 import { conductorSubject, partSubject, subjects } from './subjects.ts';
-import { capital } from './words.ts';
 
 interface Data {
 	readonly name: string;
