@@ -18,6 +18,9 @@ export interface BridgeForest {
 	readonly outer: Int32Array;
 	/** By arc: its place in `bridges`. */
 	readonly placeOf: Int32Array;
+	/** By point: the first place in `bridges` of which it is the inner point, and the one of which it is the outer; −1 for none. */
+	readonly firstOf: Int32Array;
+	readonly upwardOf: Int32Array;
 	/** The island of a point, with the arcs between its points; undefined where it has no other point. */
 	loopsAt(point: number): Loops | undefined;
 }
@@ -71,7 +74,7 @@ function outwards(
 	isBridge: Uint8Array,
 	pointOf: Int32Array,
 	islands: ReadonlyMap<number, Loops>
-): Pick<BridgeForest, 'bridges' | 'inner' | 'outer' | 'placeOf'> {
+): Omit<BridgeForest, 'isBridge' | 'pointOf' | 'loopsAt'> {
 	const nodeCount = pointOf.length;
 	const first = new Int32Array(nodeCount + 1);
 	let count = 0;
@@ -92,6 +95,8 @@ function outwards(
 
 	const [bridges, inner, outer] = [new Int32Array(count), new Int32Array(count), new Int32Array(count)];
 	const placeOf = new Int32Array(arcs.length).fill(-1);
+	const firstOf = new Int32Array(nodeCount).fill(-1);
+	const upwardOf = new Int32Array(nodeCount).fill(-1);
 	const seen = new Uint8Array(nodeCount);
 	const queue = new Int32Array(nodeCount);
 	let found = 0;
@@ -112,11 +117,13 @@ function outwards(
 				if (seen[other]) continue;
 				placeOf[bridge] = found;
 				bridges[found] = bridge;
+				if (firstOf[point]! < 0) firstOf[point] = found;
+				upwardOf[other] = found;
 				inner[found] = point;
 				outer[found++] = other;
 				reach(other);
 			}
 		}
 	}
-	return { bridges, inner, outer, placeOf };
+	return { bridges, inner, outer, placeOf, firstOf, upwardOf };
 }

@@ -3,7 +3,8 @@ import type { Network } from '#core/network';
 import { chargingGraph, negativeGraph, positiveGraph, positiveSide, type FaultGraph } from './fault-graph.ts';
 import { maximumFlow, type Flow } from './flow-graph.ts';
 import { returnBounds } from './returns.ts';
-import { flowTree } from './tree-flow.ts';
+import { singleReturns } from './single-return.ts';
+import { flowTree, type Limits } from './tree-flow.ts';
 import type { ConductorProtection, LetThrough } from './types.ts';
 import { zonesOf, type Zones } from './zones.ts';
 
@@ -11,7 +12,7 @@ interface Workings {
 	positive(): FaultGraph;
 	/** Driven by all supplies, and by self-limited sources that charge batteries. */
 	negative(): readonly FaultGraph[];
-	bounds(): (branch: number, end: ConductorEnd) => number;
+	quick(): Quick;
 	zones(): Zones;
 	readonly exact: Map<ConductorId, ConductorProtection>;
 	/** By graph and zone: what protects every conductor on a loop of the zone. */
@@ -26,7 +27,7 @@ function workingsOf(network: Network): Workings {
 		found = {
 			positive: once(() => positiveGraph(network)),
 			negative: once(() => [negativeGraph(network), ...(network.sources.length > 0 ? [chargingGraph(network)] : [])]),
-			bounds: once(() => boundsOf(network)),
+			quick: once(() => quickOf(network)),
 			zones: once(() => zonesOf(network)),
 			exact: new Map(),
 			ofZone: new Map()
@@ -62,31 +63,66 @@ export function protectionOf(network: Network, conductor: ConductorId): Conducto
  */
 export function letThroughBound(network: Network, conductor: ConductorId): number {
 	const branch = branchOf(network, conductor);
-	const bound = workingsOf(network).bounds();
+	const { bound } = workingsOf(network).quick();
 	return Math.max(bound(branch, 'from'), bound(branch, 'to'));
 }
 
-function boundsOf(network: Network): (branch: number, end: ConductorEnd) => number {
+/** What the tree of bridges tells, without a flow. */
+interface Quick {
+	bound(branch: number, end: ConductorEnd): number;
+	/** The exact answer; null where loops or several loads take part. */
+	exact(branch: number, end: ConductorEnd): LetThrough | null;
+}
+
+function quickOf(network: Network): Quick {
 	const side = positiveSide(network);
 	const tree = flowTree(network.nodeCount, side.arcs);
 	const positive = once(() => tree.flow(side.supplies));
 	const returns = once(() => returnBounds(network, side, tree));
-	return (branch, end) => {
-		const { a, b } = network.branches[branch]!;
-		// A conductor from a stud to itself carries nothing whichever way a fault flows.
-		if (a === b) return 0;
-		if (network.poles[a] === 'negative') return returns()(branch, end);
-		// The arcs of branches come first, in the branches' order.
-		return positive().intoEnd(branch, end) ?? positive().into(end === 'from' ? a : b);
+	const single = once(() => singleReturns(network, tree));
+	const isReturn = (branch: number): boolean => network.poles[network.branches[branch]!.a] === 'negative';
+	const answer = (currentA: number, limits: Limits | null): LetThrough | null =>
+		limits && { currentA, limitedBy: namedLimits(network, limits), unprotectedPath: [] };
+	return {
+		bound(branch, end) {
+			const { a, b } = network.branches[branch]!;
+			// A conductor from a stud to itself carries nothing whichever way a fault flows.
+			if (a === b) return 0;
+			if (isReturn(branch)) return returns()(branch, end);
+			// The arcs of branches come first, in the branches' order.
+			return positive().intoEnd(branch, end) ?? positive().into(end === 'from' ? a : b);
+		},
+		exact(branch, end) {
+			if (!isReturn(branch)) {
+				const currentA = positive().intoEnd(branch, end);
+				return currentA === null || currentA === Infinity ? null : answer(currentA, positive().limitsIntoEnd(branch, end));
+			}
+			const load = single()(branch, end);
+			const currentA = load && positive().into(load.positive);
+			return !load || currentA === Infinity ? null : answer(currentA!, positive().limitsInto(load.positive));
+		}
 	};
+}
+
+function namedLimits({ branches, sources }: Network, limits: Limits): LetThrough['limitedBy'] {
+	const devices = [...limits.arcs]
+		.sort((a, b) => a - b)
+		.flatMap((index) => {
+			const { origin, device } = branches[index]!;
+			return origin.kind === 'link' && device ? [{ part: origin.part, link: origin.link, currentA: Math.max(0, device.ratingA) }] : [];
+		});
+	const selfLimited = sources.filter(({ positive, maxA }) => maxA > 0 && limits.isSpent(positive));
+	return [...devices, ...selfLimited.map(({ part, link, maxA }) => ({ part, link, currentA: maxA }))];
 }
 
 function letThrough(network: Network, conductor: ConductorId, end: ConductorEnd): LetThrough {
 	const branch = branchOf(network, conductor);
 	const ends = network.nodeOfEnd.get(conductor)!;
 	const { nodeCount } = network;
-	const { positive, negative, zones, ofZone, bounds } = workingsOf(network);
-	if (bounds()(branch, end) === 0) return NOTHING;
+	const { positive, negative, zones, ofZone, quick } = workingsOf(network);
+	if (quick().bound(branch, end) === 0) return NOTHING;
+	const known = quick().exact(branch, end);
+	if (known) return known;
 	const into = (fault: FaultGraph, source: number, sink: number): LetThrough => {
 		const flow = (): Flow => maximumFlow(fault.graph, source, sink, fault.arcsOfBranch(branch));
 		// Where the copper goes on without the conductor, and no device stands in it, all of its ends are as one.

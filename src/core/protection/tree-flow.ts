@@ -13,6 +13,16 @@ export interface TreeFlow {
 	into(node: number): number;
 	/** Greatest flow into one end of an arc without the arc itself; null when the arc is on a loop. */
 	intoEnd(arc: number, end: 'from' | 'to'): number | null;
+	/** What limits `into`, nearest to the node; null when loops take part, or when nothing limits it. */
+	limitsInto(node: number): Limits | null;
+	/** What limits `intoEnd`. */
+	limitsIntoEnd(arc: number, end: 'from' | 'to'): Limits | null;
+}
+
+/** A minimum cut: full arcs, and nodes whose supplies are spent. */
+export interface Limits {
+	readonly arcs: readonly number[];
+	isSpent(node: number): boolean;
 }
 
 export interface FlowTree {
@@ -79,12 +89,41 @@ function passes(forest: BridgeForest, arcs: readonly FlowArc[], supplies: Float6
 		}
 	}
 
+	/** Outward through what is not full, up to what is. */
+	const limits = (start: number, without: number): Limits | null => {
+		const full: number[] = [];
+		const spent = new Set<number>();
+		const open = [{ point: start, cameBy: without }];
+		for (const { point, cameBy } of open) {
+			if (forest.loopsAt(point) || own[point] === Infinity) return null;
+			if (own[point]! > 0) spent.add(point);
+			const meet = (i: number, beyond: number, behindA: number): void => {
+				if (i === cameBy || behindA === 0) return;
+				const capacity = capacityFrom(bridges[i]!, beyond);
+				if (capacity === 0) return;
+				if (capacity <= behindA && capacity < Infinity) full.push(bridges[i]!);
+				else open.push({ point: beyond, cameBy: i });
+			};
+			const up = forest.upwardOf[point]!;
+			if (up >= 0) meet(up, inner[up]!, atInner[up]!);
+			for (let i = forest.firstOf[point]!; i >= 0 && inner[i] === point; i++) meet(i, outer[i]!, atOuter[i]!);
+		}
+		return { arcs: full, isSpent: (node) => spent.has(pointOf[node]!) };
+	};
+
+	const placeAndPoint = (arc: number, end: 'from' | 'to') => ({ i: forest.placeOf[arc]!, point: pointOf[arcs[arc]![end]]! });
 	return {
 		into: (node) => brought(pointOf[node]!) + overLoops(pointOf[node]!),
 		intoEnd: (arc, end) => {
 			if (!isBridge[arc]) return null;
-			const i = forest.placeOf[arc]!;
-			return pointOf[arcs[arc]![end]] === outer[i] ? atOuter[i]! : atInner[i]!;
+			const { i, point } = placeAndPoint(arc, end);
+			return point === outer[i] ? atOuter[i]! : atInner[i]!;
+		},
+		limitsInto: (node) => limits(pointOf[node]!, -1),
+		limitsIntoEnd: (arc, end) => {
+			if (!isBridge[arc]) return null;
+			const { i, point } = placeAndPoint(arc, end);
+			return limits(point, i);
 		}
 	};
 }
