@@ -12,6 +12,7 @@ const USAGE = `Checks wiring diagrams and prints what the editor would.
   npm run check -- FILE… [--json]
 
 Ends with 0 when nothing is found at error level, 1 when something is, 2 when a file cannot be read.
+Findings accepted in the file are listed and do not count.
 `;
 
 function main(args: readonly string[]): number {

@@ -1,7 +1,7 @@
 /** What a check says about one file, as text for people and as data for programs. */
-import { countFindings, countText, subjectText, type CheckResult } from '#core/check';
+import { countAccepted, countFindings, countText, subjectText, type CheckResult } from '#core/check';
 import type { Diagram, Problem } from '#core/diagram';
-import type { Finding } from '#core/rules';
+import { isOpen, type Finding } from '#core/rules';
 
 export type FileReport =
 	| {
@@ -21,7 +21,8 @@ export function reportText(report: FileReport): string {
 	return [
 		diagram.titleBlock.title.trim() ? `${file}: ${diagram.titleBlock.title.trim()}` : file,
 		...notes.map((note) => `  Mended while reading: ${note}`),
-		...result.findings.flatMap((finding) => ['', findingText(diagram, finding)]),
+		...result.findings.filter(isOpen).flatMap((finding) => ['', findingText(diagram, finding)]),
+		...acceptedText(diagram, result.findings),
 		'',
 		`  Checked against profile "${result.profileName}": ${countText(result.findings)}.`,
 		...listText('Assumed', result.assumptions),
@@ -29,7 +30,15 @@ export function reportText(report: FileReport): string {
 	].join('\n');
 }
 
-function findingText(diagram: Diagram, { severity, rule, subjects, message, remedy, source, unverified, caseId }: Finding): string {
+function acceptedText(diagram: Diagram, findings: readonly Finding[]): string[] {
+	const accepted = findings.filter((finding) => !isOpen(finding));
+	return accepted.length === 0 ? [] : ['', '  Accepted:', ...accepted.flatMap((finding) => ['', findingText(diagram, finding)])];
+}
+
+function findingText(
+	diagram: Diagram,
+	{ severity, rule, subjects, message, remedy, source, unverified, caseId, waiver, lapse }: Finding
+): string {
 	const place = subjects.map((subject) => subjectText(diagram, subject)).join(', ');
 	const operatingCase = caseId === null ? undefined : diagram.cases[caseId];
 	return [
@@ -37,6 +46,7 @@ function findingText(diagram: Diagram, { severity, rule, subjects, message, reme
 		`    ${message}`,
 		`    To do: ${remedy}`,
 		...(operatingCase ? [`    Worst in case: ${operatingCase.label.trim() || caseId}`] : []),
+		...(lapse !== null ? [`    ${lapse}`] : waiver ? [`    Accepted by ${waiver.by} on ${waiver.date}: ${waiver.reason}`] : []),
 		`    Source: ${source}${unverified ? ' (unverified: a number behind this was not seen in a source)' : ''}`
 	].join('\n');
 }
@@ -53,14 +63,14 @@ export function reportData(report: FileReport): unknown {
 		title: diagram.titleBlock.title,
 		profile: { id: diagram.profile, name: result.profileName },
 		notes,
-		counts: countFindings(result.findings),
+		counts: { ...countFindings(result.findings), accepted: countAccepted(result.findings) },
 		findings: result.findings.map((finding) => ({ ...finding, places: finding.subjects.map((subject) => subjectText(diagram, subject)) })),
 		assumptions: result.assumptions,
 		notChecked: result.notChecked
 	};
 }
 
-/** 0 none at error level, 1 some, 2 where a file could not be read. */
+/** 0 none open at error level, 1 some, 2 where a file could not be read. */
 export function exitCode(reports: readonly FileReport[]): 0 | 1 | 2 {
 	if (reports.some(({ readable }) => !readable)) return 2;
 	return reports.some((report) => report.readable && hasErrors(report.result)) ? 1 : 0;

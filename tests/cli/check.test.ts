@@ -6,6 +6,7 @@ import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { checkDiagram } from '#core/check';
 import type { Diagram } from '#core/diagram';
+import { fingerprintOf } from '#core/rules';
 import { circuit } from '../support/circuit.ts';
 
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
@@ -20,6 +21,15 @@ const sound = circuit(
 	{ mounts: { f: 'b.pos' } }
 );
 const faulty = circuit({ b: ['battery'], l: ['load'] }, [['b.pos', 'l.pos', { gauge: '12', lengthM: null }]]);
+
+const overloaded = circuit(
+	{ b: ['battery'], f: ['fuse-block', { fuseA: 30 }], l: ['load', { draw: 27 }] },
+	[
+		['f.post', 'l.pos', { gauge: '16', lengthM: 1 }],
+		['l.neg', 'b.neg', { gauge: '16', lengthM: 1 }]
+	],
+	{ mounts: { f: 'b.pos' } }
+);
 
 let folder: string;
 beforeAll(() => {
@@ -71,6 +81,27 @@ describe('the check command', { timeout: 60_000 }, () => {
 		expect(report).toMatchObject({ readable: true, title: 'Test circuit', profile: { id: 'common-practice' }, assumptions, notChecked });
 		expect(report!['findings']).toMatchObject(JSON.parse(JSON.stringify(findings)) as object[]);
 		expect(code).toBe(1);
+	});
+
+	test('ends with 0 when all that is wrong was accepted, and says by whom and why', async () => {
+		const { findings } = checkDiagram(overloaded);
+		const waivers = Object.fromEntries(
+			findings.map((finding) => [
+				finding.key,
+				{ reason: 'Test bench', by: 'A. Nwosu', date: '2024-05-01', fingerprint: fingerprintOf(finding) }
+			])
+		);
+		const name = file('accepted.json', { ...overloaded, waivers });
+		const { code, out } = await check(name);
+		expect(findings.some(({ severity }) => severity === 'error')).toBe(true);
+		expect(out).toContain(`: ${findings.length} accepted.`);
+		expect(out).toContain('  Accepted:\n\n  ERROR at');
+		expect(out).toContain('    Accepted by A. Nwosu on 2024-05-01: Test bench\n');
+		expect(code).toBe(0);
+		const asData = await check('--json', name);
+		const [report] = (JSON.parse(asData.out) as { files: { findings: object[]; counts: object }[] }).files;
+		expect(report!.findings).toHaveLength(findings.length);
+		expect(report!.counts).toEqual({ fatal: 0, error: 0, warning: 0, note: 0, accepted: findings.length });
 	});
 
 	test('ends with 2 where a file cannot be read, and checks the others all the same', async () => {

@@ -17,7 +17,11 @@ const finding: Finding = {
 	source: 'common practice, no source',
 	unverified: false,
 	assumptions: [],
-	caseId: null
+	caseId: null,
+	numbers: {},
+	waiver: null,
+	waiverLapsed: false,
+	lapse: null
 };
 
 describe('the check', () => {

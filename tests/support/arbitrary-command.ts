@@ -24,8 +24,11 @@ import {
 	setBends,
 	setLevel,
 	setParams,
+	setStarting,
 	studKey,
 	unmountBlock,
+	waiveFinding,
+	withdrawWaiver,
 	type Command,
 	type Diagram
 } from '#core/diagram';
@@ -108,6 +111,21 @@ const makers = {
 	level: (d: Diagram, a: number, b: number, c: number) => {
 		const part = pick(Object.keys(d.parts), b);
 		return part ? setLevel({ case: pick(Object.keys(d.cases), a)!, part, level: c % 3 ? c % 10 : null }) : undefined;
+	},
+	starting: (d: Diagram, a: number, b: number, c: number) => {
+		const part = pick(Object.keys(d.parts), b);
+		return part ? setStarting({ case: pick(Object.keys(d.cases), a)!, part, starts: c % 3 > 0 }) : undefined;
+	},
+	waive: (d: Diagram, a: number, b: number, c: number) => {
+		const key = pick(Object.keys(d.waivers), a);
+		if (key !== undefined && c % 2 > 0) return withdrawWaiver({ key });
+		return waiveFinding({
+			key: `voltage-drop:P${a % 4}`,
+			reason: `reason ${b}`,
+			by: 'N. N.',
+			date: '2024-05-01',
+			fingerprint: { severity: b % 7 ? 'error' : 'fatal', subjects: [`part:P${a % 4}`], numbers: { dropV: b } }
+		});
 	},
 	two: (d: Diagram, a: number, b: number) =>
 		compose('place and move', [

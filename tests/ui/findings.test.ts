@@ -18,6 +18,10 @@ const finding = (id: string, severity: Severity, more: Partial<Finding> = {}): F
 	unverified: false,
 	assumptions: [],
 	caseId: null,
+	numbers: {},
+	waiver: null,
+	waiverLapsed: false,
+	lapse: null,
 	...more
 });
 

@@ -1,5 +1,5 @@
 /** The whole pipeline: diagram → network → operating points → rules → findings. */
 export { checkDiagram } from './check-diagram.ts';
-export { countFindings, countText } from './count.ts';
+export { countAccepted, countFindings, countText } from './count.ts';
 export { subjectText } from './subject-text.ts';
 export type { CheckResult, ConductorFigures } from './types.ts';

@@ -33,7 +33,8 @@ export const emptyDiagram = (): Diagram => ({
 	parts: {},
 	conductors: {},
 	mounts: {},
-	stacks: {}
+	stacks: {},
+	waivers: {}
 });
 
 function structuredCases(): Diagram['cases'] {

@@ -14,6 +14,7 @@ export {
 	type ConductorEnd,
 	type ConductorId,
 	type Diagram,
+	type Fingerprint,
 	type Gauge,
 	type InsulationC,
 	type OperatingCase,
@@ -24,7 +25,8 @@ export {
 	type StackItem,
 	type StudKey,
 	type TerminalRef,
-	type TitleBlock
+	type TitleBlock,
+	type Waiver
 } from './schema.ts';
 export { emptyDiagram, newConductor } from './empty.ts';
 export { freshId } from './ids.ts';
@@ -58,6 +60,9 @@ export { reorderStack } from './commands/reorder-stack.ts';
 export { rotateParts } from './commands/rotate-parts.ts';
 export { setBends } from './commands/set-bends.ts';
 export { setLevel } from './commands/set-level.ts';
+export { setStarting } from './commands/set-starting.ts';
 export { setParams } from './commands/set-params.ts';
 export { unmountBlock } from './commands/unmount-block.ts';
+export { waiveFinding } from './commands/waive-finding.ts';
+export { withdrawWaiver } from './commands/withdraw-waiver.ts';
 export { redo, run, start, undo, type Entry, type History, type RunOptions } from './history.ts';

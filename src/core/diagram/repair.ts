@@ -93,7 +93,12 @@ function dropStrayItems(draft: Draft<Diagram>, notes: string[]): void {
 }
 
 function dropStrayLevels(draft: Draft<Diagram>, notes: string[]): void {
-	for (const { label, levels } of Object.values(draft.cases)) {
+	for (const { label, levels, starting = {} } of Object.values(draft.cases)) {
+		for (const id of Object.keys(starting)) {
+			if (has(draft.parts, id)) continue;
+			delete starting[id];
+			notes.push(`The case "${label}" let a part "${id}" start that is not in the file; left out.`);
+		}
 		for (const id of Object.keys(levels)) {
 			if (has(draft.parts, id)) continue;
 			delete levels[id];

@@ -124,7 +124,11 @@ export const OperatingCaseSchema = z.strictObject({
 	/** Level of every source other than batteries not named in `levels`. */
 	sources: z.number().min(0).max(10),
 	/** By part id. */
-	levels: z.record(Id, z.number().min(0).max(10))
+	levels: z.record(Id, z.number().min(0).max(10)),
+	/** Open-circuit voltage of the batteries: as in use, or nearly empty. Left out: "rest". */
+	battery: z.enum(['rest', 'low']).optional(),
+	/** Loads that start in a surge case, by part id. Left out or empty: all that are on start at once. */
+	starting: z.record(Id, z.literal(true)).optional()
 });
 
 /** ISO 7200 data fields, as far as a title block on the drawing needs them. */
@@ -152,6 +156,37 @@ export const CustomProfileSchema = z.strictObject({
 		z.number().min(0).max(1e6)
 	)
 });
+
+export const SEVERITIES = ['fatal', 'error', 'warning', 'note'] as const;
+
+/** What a finding said when it was accepted: when these numbers move, the finding is open again. */
+export const FingerprintSchema = z.strictObject({
+	severity: z.enum(SEVERITIES),
+	/** "kind:id" of each subject, the first being where the finding is marked. */
+	subjects: z.array(z.string().max(200)).max(1000),
+	/** The figures its message is made of, by name. */
+	numbers: z.record(
+		z
+			.string()
+			.regex(/^[A-Za-z0-9_.]{1,120}$/)
+			.refine((name) => !(name in Object.prototype)),
+		z.number()
+	)
+});
+
+/** Someone's decision to live with a finding. */
+export const WaiverSchema = z.strictObject({
+	reason: z.string().max(2000),
+	by: shortText,
+	date: z.iso.date(),
+	fingerprint: FingerprintSchema
+});
+
+/** Key of a finding: rule and subjects. */
+export const FindingKeySchema = z
+	.string()
+	.regex(/^[a-z0-9-]+:[A-Za-z0-9_.,-]*(?:#\d+)?$/, 'The key of a finding is its rule, a colon and its subjects.')
+	.max(20_000);
 
 export const StudKeySchema = z.string().regex(/^[A-Za-z0-9_-]{1,64}\.[A-Za-z0-9_-]{1,64}$/);
 
@@ -182,7 +217,9 @@ export const DiagramSchema = z
 		/** Fuse blocks that sit on another part's stud: block id → the stud it is on. */
 		mounts: z.record(Id, TerminalRefSchema),
 		/** Stud key "part.terminal" → what sits on it, from the seat upward. */
-		stacks: z.record(StudKeySchema, z.array(StackItemSchema).max(32))
+		stacks: z.record(StudKeySchema, z.array(StackItemSchema).max(32)),
+		/** Findings that were accepted, by their key. */
+		waivers: z.record(FindingKeySchema, WaiverSchema).default({})
 	})
 	.meta({
 		title: 'Wireworthy diagram',
@@ -197,6 +234,8 @@ export type TerminalRef = z.infer<typeof TerminalRefSchema>;
 export type StackItem = z.infer<typeof StackItemSchema>;
 export type OperatingCase = z.infer<typeof OperatingCaseSchema>;
 export type TitleBlock = z.infer<typeof TitleBlockSchema>;
+export type Fingerprint = z.infer<typeof FingerprintSchema>;
+export type Waiver = z.infer<typeof WaiverSchema>;
 export type Param = z.infer<typeof ParamSchema>;
 export type Rotation = Part['rotation'];
 export type Colour = Conductor['colour'];

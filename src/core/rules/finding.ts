@@ -1,4 +1,4 @@
-import type { CaseId, StudKey } from '#core/diagram';
+import type { CaseId, StudKey, Waiver } from '#core/diagram';
 
 export type Severity = 'fatal' | 'error' | 'warning' | 'note';
 
@@ -32,4 +32,14 @@ export interface Finding {
 	readonly assumptions: readonly string[];
 	/** The operating case in which it is worst, if it depends on one. */
 	readonly caseId: CaseId | null;
+	/** The figures the message is made of, by name: "currentA", "limits.percent". */
+	readonly numbers: Readonly<Record<string, number>>;
+	/** Who accepted it and why; null where nobody has. */
+	readonly waiver: Acceptance | null;
+	/** True when it was accepted, but is open again because what it says has changed since. */
+	readonly waiverLapsed: boolean;
+	/** What has changed, in words; null unless lapsed. */
+	readonly lapse: string | null;
 }
+
+export type Acceptance = Pick<Waiver, 'reason' | 'by' | 'date'>;

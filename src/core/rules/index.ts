@@ -1,9 +1,10 @@
 /** The rules, and what they look at. */
 export { defineRule, type Report, type Rule, type RuleMeta } from './define.ts';
-export type { Finding, Severity, Subject } from './finding.ts';
+export type { Acceptance, Finding, Severity, Subject } from './finding.ts';
 export type { CaseResult, ConductorView, PartView, Study, WorstCurrent } from './study.ts';
 export { buildStudy } from './build-study.ts';
 export { RULES } from './list.ts';
 export { runRules } from './run.ts';
+export { fingerprintOf, idleWaivers, isOpen, LAPSES_BEYOND } from './waivers.ts';
 export { holdBack, type HeldBack } from './hold-back.ts';
 export { listed } from './words.ts';

@@ -1,9 +1,11 @@
-/** Reports of rules → findings: sentences made, keys given, order fixed. */
+/** Reports of rules → findings: sentences made, keys given, order fixed, waivers put to them. */
 import type { Diagram } from '#core/diagram';
 import type { AnyReport, Rule } from './define.ts';
 import type { Finding, Severity, Subject } from './finding.ts';
 import { RULES } from './list.ts';
+import { numbersOf } from './numbers.ts';
 import type { Study } from './study.ts';
+import { withWaivers } from './waivers.ts';
 
 const RANK: Record<Severity, number> = { fatal: 0, error: 1, warning: 2, note: 3 };
 
@@ -20,7 +22,7 @@ export function runRules(study: Study, rules: readonly Rule[] = RULES): Finding[
 			orderOf(a.finding.subjects[0]) - orderOf(b.finding.subjects[0]) ||
 			a.index - b.index
 	);
-	return withUniqueKeys(found.map(({ finding }) => finding));
+	return withWaivers(withUniqueKeys(found.map(({ finding }) => finding)), study.diagram.waivers);
 }
 
 const reportsOf = (rule: Rule, study: Study): AnyReport[] => [...rule.check(study)] as AnyReport[];
@@ -39,7 +41,11 @@ function findingOf({ meta, messages }: Rule, report: AnyReport, { profile }: Stu
 		source: report.source ?? meta.source[profile.basedOn] ?? meta.source.default,
 		unverified: report.unverified ?? false,
 		assumptions: report.assumptions ?? [],
-		caseId: report.caseId ?? null
+		caseId: report.caseId ?? null,
+		numbers: numbersOf(report.data),
+		waiver: null,
+		waiverLapsed: false,
+		lapse: null
 	};
 }
 

@@ -22,7 +22,11 @@ export const finding = (key: string, severity: Finding['severity'], subjects: Fi
 	source: '',
 	unverified: false,
 	assumptions: [],
-	caseId: null
+	caseId: null,
+	numbers: {},
+	waiver: null,
+	waiverLapsed: false,
+	lapse: null
 });
 
 export interface Hands {

@@ -75,7 +75,11 @@ describe('findings', () => {
 			source: 'for all',
 			unverified: false,
 			assumptions: [],
-			caseId: null
+			caseId: null,
+			numbers: { n: 7 },
+			waiver: null,
+			waiverLapsed: false,
+			lapse: null
 		});
 		expect(found('us-small-craft')!.source).toBe('for boats');
 	});

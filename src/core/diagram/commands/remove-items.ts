@@ -9,7 +9,7 @@ import { terminalRef } from '../stud-key.ts';
 
 /**
  * Deletes parts and conductors and everything that would hang in the air without them: conductors on a deleted
- * part, lugs and blocks on studs, levels in operating cases. A block on a deleted part stays, where its host was.
+ * part, lugs and blocks on studs, what operating cases say of them. A block on a deleted part stays, where its host was.
  */
 export const removeItems = defineCommand({
 	name: 'remove-items',
@@ -39,7 +39,12 @@ export const removeItems = defineCommand({
 
 		takeOff(draft, (item) => (item.kind === 'lug' && cut.has(item.conductor)) || (item.kind === 'block' && gone.has(item.block)));
 		for (const key of Object.keys(draft.stacks)) if (gone.has(terminalRef(key).part)) delete draft.stacks[key];
-		for (const { levels } of Object.values(draft.cases)) for (const id of gone) if (has(levels, id)) delete levels[id];
+		for (const { levels, starting = {} } of Object.values(draft.cases)) {
+			for (const id of gone) {
+				if (has(levels, id)) delete levels[id];
+				if (has(starting, id)) delete starting[id];
+			}
+		}
 		for (const id of cut) delete draft.conductors[id];
 		for (const id of gone) delete draft.parts[id];
 	}
