@@ -1,16 +1,21 @@
 import type { ConductorView, Study } from '#core/rules';
+import { workingTemperatureC } from '#core/conductors';
 import { ampsText } from '#core/units';
 import type { ConductorFigures } from './types.ts';
 
 export function conductorFigures(
 	study: Study,
-	{ id, ampacity, continuous, surge, lengthM, lengthAssumed, branch, pole }: ConductorView
+	{ id, conductor, ampacity, continuous, surge, lengthM, lengthAssumed, branch, pole }: ConductorView
 ): ConductorFigures {
 	const { currentA: letThroughA, from, to } = study.protection(id);
 	const devices = [...from.limitedBy, ...to.limitedBy].map(
 		({ part, currentA }) => `${study.part(part).label.trim() || part} ${ampsText(currentA)}`
 	);
+	const { outsideC, engineSpaceC } = study.diagram.ambient;
+	const ambientC = conductor.environment === 'engine-space' ? engineSpaceC : outsideC;
+	const heating = { ambientC, insulationC: conductor.insulationC, currentA: continuous.currentA, ampacityA: ampacity.currentA };
 	return {
+		workingC: workingTemperatureC(heating),
 		ampacityA: ampacity.currentA,
 		ampacityTable: ampacity.table,
 		continuousA: continuous.currentA,

@@ -6,6 +6,8 @@ import type { Finding } from '#core/rules';
 export interface ConductorFigures {
 	readonly ampacityA: number;
 	readonly ampacityTable: string;
+	/** Estimated temperature in its worst continuous case, °C: ambient + (insulation − ambient)·(I/Z)². */
+	readonly workingC: number;
 	readonly continuousA: number;
 	readonly continuousCase: CaseId | null;
 	readonly surgeA: number;
@@ -27,10 +29,10 @@ export interface CheckResult {
 	readonly conductors: Readonly<Record<ConductorId, ConductorFigures>>;
 	/** Volts at each stud by case, against its island's reference. */
 	readonly studV: Readonly<Record<CaseId, Readonly<Record<StudKey, number>>>>;
-	/** Stack sentence of each stud with something on it. */
-	readonly stacks: Readonly<Record<StudKey, string>>;
 	/** Greatest short-circuit current at each positive stud, amps, to the return beside it. */
 	readonly studFaultA: Readonly<Record<StudKey, number>>;
+	/** Stack sentence of each stud with something on it. */
+	readonly stacks: Readonly<Record<StudKey, string>>;
 	/** What could not be or is not checked, in words. */
 	readonly notChecked: readonly string[];
 	readonly assumptions: readonly string[];

@@ -2,12 +2,24 @@
  * Every rule, in the order of evaluation and of the list the user sees: topology before what depends on it.
  * A test compares this list with the folder and with the tests.
  */
+import { acSideNotChecked } from './ac-side-not-checked.ts';
 import { autoResetBreaker } from './auto-reset-breaker.ts';
+import { batteryDischargeLimit } from './battery-discharge-limit.ts';
 import { blockMisuse } from './block-misuse.ts';
+import { blocksNotMatched } from './blocks-not-matched.ts';
 import { breakerPolarity } from './breaker-polarity.ts';
 import { busOverloaded } from './bus-overloaded.ts';
+import { caseBond } from './case-bond.ts';
+import { chargeLimit } from './charge-limit.ts';
+import { chargeVoltage } from './charge-voltage.ts';
+import { chargingDropRule } from './charging-drop.ts';
+import { chassisBond } from './chassis-bond.ts';
+import { chassisUsedAsReturn } from './chassis-used-as-return.ts';
+import { circuitNotIdentified } from './circuit-not-identified.ts';
 import { colourFault } from './colour-fault.ts';
+import { conductorBelowMinimum } from './conductor-below-minimum.ts';
 import { coverClearance } from './cover-clearance.ts';
+import { criticalCircuitSharesFuse } from './critical-circuit-shares-fuse.ts';
 import { danglingConductor } from './dangling-conductor.ts';
 import { deadEndedLiveConductor } from './dead-ended-live-conductor.ts';
 import type { Rule } from './define.ts';
@@ -15,25 +27,39 @@ import { deviceOverloaded } from './device-overloaded.ts';
 import { duplicateLabel } from './duplicate-label.ts';
 import { fuseBelowLoad } from './fuse-below-load.ts';
 import { fuseInNegative } from './fuse-in-negative.ts';
+import { fuseOverDeviceLimit } from './fuse-over-device-limit.ts';
+import { fuseOversizedForLoad } from './fuse-oversized-for-load.ts';
 import { fuseValueNotStandard } from './fuse-value-not-standard.ts';
 import { fuseVoltageRating } from './fuse-voltage-rating.ts';
 import { halfConnectedCharger } from './half-connected-charger.ts';
 import { interruptCapacity } from './interrupt-capacity.ts';
+import { inverterDrop } from './inverter-drop.ts';
+import { inverterLowVoltageCurrent } from './inverter-low-voltage-current.ts';
 import { lugUnderFuse } from './lug-under-fuse.ts';
+import { lugsClash } from './lugs-clash.ts';
+import { mainDisconnectMissing } from './main-disconnect-missing.ts';
+import { midPointTap } from './mid-point-tap.ts';
 import { missingLabel } from './missing-label.ts';
 import { missingLength } from './missing-length.ts';
+import { negativeSmallerThanPositive } from './negative-smaller-than-positive.ts';
 import { noFastClearing } from './no-fast-clearing.ts';
 import { noReturn } from './no-return.ts';
 import { notFed } from './not-fed.ts';
+import { oneBatteryLost } from './one-battery-lost.ts';
+import { oneWayLengthDoubt } from './one-way-length-doubt.ts';
 import { oversizedProtection } from './oversized-protection.ts';
+import { parallelConductors } from './parallel-conductors.ts';
 import { protectionTooFar } from './protection-too-far.ts';
 import { reversedBattery } from './reversed-battery.ts';
 import { reversedPolarity } from './reversed-polarity.ts';
+import { secondBond } from './second-bond.ts';
 import { selectivityLost } from './selectivity-lost.ts';
 import { shuntBypassed } from './shunt-bypassed.ts';
 import { stackOrder } from './stack-order.ts';
+import { stringPathsUnequal } from './string-paths-unequal.ts';
 import { studCrowded } from './stud-crowded.ts';
 import { studTooShort } from './stud-too-short.ts';
+import { switchInNegative } from './switch-in-negative.ts';
 import { twoSourceConductor } from './two-source-conductor.ts';
 import { unconnectedPart } from './unconnected-part.ts';
 import { undersizedConductor } from './undersized-conductor.ts';
@@ -42,6 +68,7 @@ import { unequalVoltageParallel } from './unequal-voltage-parallel.ts';
 import { unknownPartKind } from './unknown-part-kind.ts';
 import { unprotectedConductor } from './unprotected-conductor.ts';
 import { unusableValue } from './unusable-value.ts';
+import { voltageClassMismatch } from './voltage-class-mismatch.ts';
 import { voltageCollapse } from './voltage-collapse.ts';
 import { voltageDrop } from './voltage-drop.ts';
 import { washerInCurrentPath } from './washer-in-current-path.ts';
@@ -69,6 +96,13 @@ export const RULES: readonly Rule[] = [
 	oversizedProtection,
 	undersizedReturn,
 	fuseBelowLoad,
+	fuseOverDeviceLimit,
+	criticalCircuitSharesFuse,
+	fuseOversizedForLoad,
+	mainDisconnectMissing,
+	switchInNegative,
+	chassisBond,
+	caseBond,
 	fuseInNegative,
 	fuseVoltageRating,
 	interruptCapacity,
@@ -82,8 +116,26 @@ export const RULES: readonly Rule[] = [
 	voltageCollapse,
 	undersizedConductor,
 	voltageDrop,
+	inverterLowVoltageCurrent,
+	inverterDrop,
+	chargingDropRule,
+	voltageClassMismatch,
+	chassisUsedAsReturn,
+	secondBond,
+	negativeSmallerThanPositive,
+	parallelConductors,
+	conductorBelowMinimum,
 	busOverloaded,
 	deviceOverloaded,
+
+	// Batteries.
+	blocksNotMatched,
+	midPointTap,
+	stringPathsUnequal,
+	batteryDischargeLimit,
+	oneBatteryLost,
+	chargeLimit,
+	chargeVoltage,
 
 	// Studs.
 	lugUnderFuse,
@@ -93,11 +145,15 @@ export const RULES: readonly Rule[] = [
 	blockMisuse,
 	stackOrder,
 	coverClearance,
+	lugsClash,
 
 	// Documents.
 	colourFault,
 	duplicateLabel,
+	circuitNotIdentified,
 	missingLabel,
 	unusableValue,
-	missingLength
+	missingLength,
+	oneWayLengthDoubt,
+	acSideNotChecked
 ];

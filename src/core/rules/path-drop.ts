@@ -1,5 +1,5 @@
 /** Volts lost between a supply and a load, and where. */
-import type { Branch, LoadBranch, NodeIndex } from '#core/network';
+import type { Branch, LoadBranch, NodeIndex, SourceBranch } from '#core/network';
 import type { OperatingPoint } from '#core/solver';
 import type { Study } from './study.ts';
 
@@ -55,6 +55,20 @@ export function pathDrop({ network, nets, diagram }: Study, point: OperatingPoin
 		nominalV: NOMINAL_V.reduce((best, v) => (Math.abs(v - railV) < Math.abs(best - railV) ? v : best)),
 		steps
 	};
+}
+
+/**
+ * Volts a charger's own output loses between its terminals and the posts of a battery on its rail, there and back.
+ * Null where it delivers nothing, or no battery is reached.
+ */
+export function chargingDrop({ network, nets }: Study, point: OperatingPoint, source: SourceBranch): number | null {
+	const currentA = point.sourceA[source.index]!;
+	if (!(currentA > 1e-6)) return null;
+	const posts = (pole: 'positive' | 'negative') =>
+		new Set(network.batteries.filter((battery) => nets.of(battery[pole]) === nets.of(source[pole])).map((battery) => battery[pole]));
+	const there = wayBack(network, point, source.positive, posts('positive'), currentA, -1);
+	const back = wayBack(network, point, source.negative, posts('negative'), currentA, 1);
+	return there && back ? [...there, ...back].reduce((sum, { ownV }) => sum + ownV, 0) : null;
 }
 
 /**

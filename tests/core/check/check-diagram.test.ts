@@ -22,6 +22,8 @@ describe('checking a diagram', () => {
 		expect(conductors['W1']).toMatchObject({
 			// 33 CFR 183.425 Table 5: 12 AWG, 105 °C.
 			ampacityA: 45,
+			// By hand: 30 + 75·(5/45)².
+			workingC: expect.closeTo(30.926, 3) as number,
 			continuousA: expect.closeTo(5, 6),
 			continuousCase: 'on',
 			letThroughA: 30,
@@ -47,7 +49,16 @@ describe('checking a diagram', () => {
 	});
 
 	test('finds nothing in a sound circuit', () => {
-		expect(checkDiagram(lamp).findings.map(({ message }) => message)).toEqual([]);
+		const sound = circuit(
+			{ b: ['battery'], f: ['fuse-block', { fuseA: 30 }], q: ['battery-disconnect'], l: ['load', { draw: 12 }] },
+			[
+				['f.post', 'q.in', { gauge: '12', lengthM: 1 }],
+				['q.out', 'l.pos', { gauge: '12', lengthM: 1 }],
+				['l.neg', 'b.neg', { gauge: '12', lengthM: 2 }]
+			],
+			{ mounts: { f: 'b.pos' } }
+		);
+		expect(checkDiagram(sound).findings.map(({ message }) => message)).toEqual([]);
 	});
 
 	test('finds nothing in an empty diagram, and says that it has no currents', () => {

@@ -22,6 +22,8 @@ interface System {
 const SYSTEMS: Record<string, System> = {
 	'ridge-post': {
 		found: [
+			{ fault: '270 A from one battery when the other is lost', rule: 'battery-discharge-limit', severity: 'error', at: 'B1' },
+			{ fault: 'one battery lead of 2 m', rule: 'string-paths-unequal', severity: 'note', at: 'B1' },
 			{ fault: 'no fuse at the battery end of the DC-DC lead', rule: 'two-source-conductor', severity: 'error', at: 'C4p' },
 			{ fault: 'radio on 8 AWG', rule: 'voltage-drop', severity: 'error', at: 'RAD' },
 			{ fault: 'charger negative on a battery post', rule: 'shunt-bypassed', severity: 'error', at: 'MCH' },
@@ -34,10 +36,16 @@ const SYSTEMS: Record<string, System> = {
 			{ fault: 'string fuses of 300 A each', rule: 'oversized-protection', severity: 'error', at: 'W3' }
 		],
 		alsoTold: [],
-		notYet: ['strings of unequal length', 'charger and inverter at opposite ends of the bus']
+		notYet: ['charger and inverter at opposite ends of the bus']
 	},
 	pagemoor: {
 		found: [
+			{ fault: 'lamp tails of 18 AWG', rule: 'conductor-below-minimum', severity: 'error', at: 'L1p' },
+			{ fault: 'one string hung on the other, by its share', rule: 'string-paths-unequal', severity: 'note', at: 'B2' },
+			{ fault: 'main switch in the negative', rule: 'switch-in-negative', severity: 'error', at: 'SW' },
+			{ fault: 'its bond of 8 AWG', rule: 'chassis-bond', severity: 'warning', at: 'G1' },
+			{ fault: 'lift returning through the chassis', rule: 'chassis-used-as-return', severity: 'warning', at: 'LIFT' },
+			{ fault: 'the radio, on the middle of a string', rule: 'mid-point-tap', severity: 'error', at: 'COM' },
 			{ fault: '12 V radio across half a string', rule: 'unprotected-conductor', severity: 'error', at: 'C9p' },
 			{ fault: 'its return before the shunt', rule: 'shunt-bypassed', severity: 'error', at: 'COM' },
 			{ fault: 'one string hung on the other', rule: 'fuse-below-load', severity: 'error', at: 'FS1' },
@@ -47,15 +55,12 @@ const SYSTEMS: Record<string, System> = {
 			{ fault: 'no labels', rule: 'missing-label', severity: 'warning', at: 'C5p' }
 		],
 		alsoTold: ['interrupt-capacity'],
-		notYet: [
-			'load on the middle of a string, as such',
-			'chassis used as a return, as such',
-			'main switch in the negative',
-			'a string without a fuse of its own'
-		]
+		notYet: ['a string without a fuse of its own']
 	},
 	'otters-reach': {
 		found: [
+			{ fault: 'navigation lights on the deck light’s fuse', rule: 'critical-circuit-shares-fuse', severity: 'warning', at: 'NAV' },
+			{ fault: 'deck light returning through the hull', rule: 'chassis-used-as-return', severity: 'error', at: 'DECK' },
 			{ fault: 'bilge pump on 14 AWG', rule: 'voltage-drop', severity: 'error', at: 'BP' },
 			{ fault: 'navigation lights on 16 AWG', rule: 'voltage-drop', severity: 'error', at: 'NAV' },
 			{ fault: 'navigation lights on the deck way', rule: 'stud-crowded', severity: 'warning', at: 'PAN.11' },
@@ -69,22 +74,19 @@ const SYSTEMS: Record<string, System> = {
 			{ fault: 'a positive conductor in yellow', rule: 'colour-fault', severity: 'error', at: 'C6p' }
 		],
 		alsoTold: ['interrupt-capacity', 'no-fast-clearing'],
-		notYet: ['a fuse that does not open when the pump stalls', 'hull used as a return, as such', 'switch and fuses not ignition protected']
+		notYet: ['a fuse that does not open when the pump stalls', 'switch and fuses not ignition protected']
 	},
 	'skarv-fell': {
 		found: [
+			{ fault: 'negative bond of 10 AWG', rule: 'chassis-bond', severity: 'warning', at: 'G1' },
+			{ fault: 'sense wire of 18 AWG', rule: 'conductor-below-minimum', severity: 'warning', at: 'S1p' },
+			{ fault: 'one battery on thin, long leads', rule: 'string-paths-unequal', severity: 'warning', at: 'B2' },
 			{ fault: 'sense wire without a fuse', rule: 'unprotected-conductor', severity: 'error', at: 'S1p' },
 			{ fault: 'thin leads on one battery', rule: 'two-source-conductor', severity: 'error', at: 'W1p' },
 			{ fault: 'radio link on 14 AWG', rule: 'voltage-drop', severity: 'error', at: 'RL' }
 		],
 		alsoTold: ['fuse-voltage-rating', 'interrupt-capacity', 'breaker-polarity'],
-		notYet: [
-			'array voltage in the cold',
-			'no low-temperature cut-off',
-			'array disconnect of one pole',
-			'48 V negative without its bond',
-			'strings of unequal resistance'
-		]
+		notYet: ['array voltage in the cold', 'no low-temperature cut-off', 'array disconnect of one pole', '48 V negative without its bond']
 	}
 };
 

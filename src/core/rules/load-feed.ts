@@ -1,0 +1,43 @@
+/** What stands before a load: the device that limits it, and the conductors that land on it. */
+import type { LoadBranch, NodeIndex } from '#core/network';
+import type { LetThrough } from '#core/protection';
+import type { ConductorView, Study } from './study.ts';
+
+const conductorsAt = new WeakMap<Study, ReadonlyMap<NodeIndex, readonly ConductorView[]>>();
+
+/** The one conductor that ends on a node; null when there is none or several. */
+export function onlyConductorAt(study: Study, node: NodeIndex): ConductorView | null {
+	let known = conductorsAt.get(study);
+	if (!known) {
+		const map = new Map<NodeIndex, ConductorView[]>();
+		for (const view of study.conductors) {
+			for (const end of new Set([view.branch.a, view.branch.b])) map.set(end, [...(map.get(end) ?? []), view]);
+		}
+		conductorsAt.set(study, (known = map));
+	}
+	const views = known.get(node) ?? [];
+	return views.length === 1 ? views[0]! : null;
+}
+
+/** What is let through to a load by its one positive conductor; null when there is none or several. */
+export function feedOf(study: Study, load: Pick<LoadBranch, 'positive'>): { view: ConductorView; letThrough: LetThrough } | null {
+	const view = onlyConductorAt(study, load.positive);
+	if (!view || view.pole !== 'positive') return null;
+	const { from, to } = study.protection(view.id);
+	return { view, letThrough: view.branch.a === load.positive ? to : from };
+}
+
+/** Loads by the one device that limits each of them: "part.link" → loads, in the diagram's order. */
+export function loadsByDevice(study: Study): Map<string, { device: LetThrough['limitedBy'][number]; loads: LoadBranch[] }> {
+	const groups = new Map<string, { device: LetThrough['limitedBy'][number]; loads: LoadBranch[] }>();
+	for (const load of study.network.loads) {
+		const limitedBy = feedOf(study, load)?.letThrough.limitedBy ?? [];
+		const [device] = limitedBy;
+		if (limitedBy.length !== 1 || !device || !study.network.branchOfLink.has(`${device.part}.${device.link}`)) continue;
+		const key = `${device.part}.${device.link}`;
+		const group = groups.get(key) ?? { device, loads: [] };
+		group.loads.push(load);
+		groups.set(key, group);
+	}
+	return groups;
+}

@@ -1,0 +1,55 @@
+import { circuit } from '../../support/circuit.ts';
+import { testRule } from '../../support/rule-tester.ts';
+import { voltageClassMismatch } from '../../../src/core/rules/voltage-class-mismatch.ts';
+
+/** A lamp made for some voltage on a system of another, with a charger that sets the highest voltage. */
+const fed = (madeForV: number | null, nominalV: 12 | 24 | 48, setV: number, sources = 1) =>
+	circuit(
+		{ b: ['battery', { nominalV }], c: ['mains-charger', { setV, maxA: 2000 }], l: ['load', { draw: 1, madeForV }] },
+		[
+			['b.pos', 'c.pos', { lengthM: 0.01 }],
+			['c.neg', 'b.neg', { lengthM: 0.01 }],
+			['c.pos', 'l.pos', { lengthM: 0.01 }],
+			['c.neg', 'l.neg', { lengthM: 0.01 }]
+		],
+		{ nominalV, cases: { day: { label: 'By day', sources } } }
+	);
+
+// 16 V is the limit of what is made for 12 V, 9 V its least: common practice, no source.
+testRule(voltageClassMismatch, {
+	valid: {
+		'a device whose voltage is not given': fed(null, 24, 28.8),
+		'12 V on 12 V while charging': fed(12, 12, 14.4),
+		'24 V on 24 V while charging': fed(24, 24, 28.8),
+		'just below the limit': fed(12, 12, 15.9),
+		'lithium at rest, 13.2 V, on a device made for 17.5 V, which needs 13.125 V': fed(17.5, 12, 14.4)
+	},
+	invalid: {
+		'12 V on 24 V': {
+			diagram: fed(12, 24, 28.8, 0),
+			says: 'L is made for 12 V, at most 16 V, and gets 26.4 V with nothing on.',
+			at: ['part:l'],
+			severity: 'error',
+			remedy: 'Feed it through a DC-DC converter, or use a device made for this voltage.'
+		},
+		'a charger that lifts the voltage too high': {
+			diagram: fed(12, 12, 16.5),
+			says: 'L is made for 12 V, at most 16 V, and gets 16.5 V in "By day".',
+			at: ['part:l'],
+			severity: 'error',
+			caseId: 'day'
+		},
+		'24 V on 12 V': {
+			diagram: fed(24, 12, 14.4),
+			says: 'L is made for 24 V, at least 18 V, and gets 13.2 V with nothing on.',
+			at: ['part:l'],
+			severity: 'error'
+		},
+		'lithium at rest, 13.2 V, just too low for what needs 13.5 V': {
+			diagram: fed(18, 12, 14.4),
+			says: 'L is made for 18 V, at least 13.5 V, and gets 13.2 V with nothing on.',
+			at: ['part:l'],
+			severity: 'error'
+		}
+	}
+});
