@@ -216,3 +216,19 @@ describe('the return', () => {
 		expect(found.short(net.nodeOf.get('l.neg')!, 'greatest')).toBeNull();
 	});
 });
+
+test('the return does not follow a circuit that begins at another battery’s post', () => {
+	// The charger beside the second battery is nearer to the bus than the load is.
+	const diagram = circuit({ b: ['battery'], c: ['battery'], p: ['positive-bus'], n: ['negative-bus'], l: ['load'], s: ['mains-charger'] }, [
+		['b.pos', 'p.1', { lengthM: 1 }],
+		['c.pos', 'p.2', { lengthM: 2 }],
+		['s.pos', 'c.pos', { lengthM: 0.5 }],
+		['s.neg', 'c.neg', { lengthM: 0.5 }],
+		['c.neg', 'n.2', { lengthM: 2 }],
+		['p.3', 'l.pos', { lengthM: 10 }],
+		['l.neg', 'n.3', { lengthM: 10 }],
+		['n.1', 'b.neg', { lengthM: 1 }]
+	]);
+	const net = buildNetwork(diagram);
+	expect(faultsOf(net, diagram.conductors).returnOf(net.nodeOf.get('p.3')!)).toBe(net.nodeOf.get('n.3'));
+});

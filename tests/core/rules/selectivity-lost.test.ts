@@ -36,6 +36,17 @@ testRule(selectivityLost, {
 			],
 			{ mounts: { f: 'b.pos', g: 'c.pos' } }
 		),
+		'two fuses side by side under a main, each with half of the current': circuit(
+			{ b: ['battery'], m: ['inline-fuse', strip(200)], g: ['inline-fuse', strip(150)], h: ['inline-fuse', strip(150)], l: ['load'] },
+			[
+				['b.pos', 'm.in', { gauge: '2' }],
+				['m.out', 'g.in', { gauge: '2' }],
+				['m.out', 'h.in', { gauge: '2' }],
+				['g.out', 'l.pos', { gauge: '2' }],
+				['h.out', 'l.pos', { gauge: '2' }],
+				['l.neg', 'b.neg', { gauge: '2' }]
+			]
+		),
 		'a breaker, whose curve is not known': circuit(
 			{ b: ['battery'], q: ['circuit-breaker'], g: ['inline-fuse', strip(100)], l: ['load'] },
 			[
@@ -58,6 +69,21 @@ testRule(selectivityLost, {
 			diagram: series({ fuseA: 30 }, strip(150)),
 			says: 'F opens before G does. A short at the end of the circuit draws 1.88 kA, 1.88 kA through it. Everything behind it goes dark with the faulty circuit.',
 			at: ['part:f', 'part:g'],
+			severity: 'warning'
+		},
+		'a main fuse two levels up': {
+			diagram: circuit(
+				{ b: ['battery'], m: ['inline-fuse', strip(100)], g: ['inline-fuse', strip(500)], h: ['inline-fuse', strip(100)], l: ['load'] },
+				[
+					['b.pos', 'm.in', { gauge: '2' }],
+					['m.out', 'g.in', { gauge: '2' }],
+					['g.out', 'h.in', { gauge: '2' }],
+					['h.out', 'l.pos', { gauge: '2' }],
+					['l.neg', 'b.neg', { gauge: '2' }]
+				]
+			),
+			says: 'M may open before H. A short at the end of the circuit draws 1.88 kA, 1.88 kA through it: it may be open after 10 ms, while the nearer one may take 102 ms. Everything behind it goes dark with the faulty circuit.',
+			at: ['part:m', 'part:h'],
 			severity: 'warning'
 		},
 		'the fuses of two strings over the fuse of the inverter, once': {
