@@ -4,6 +4,8 @@ export type { Acceptance, Finding, Severity, Subject } from './finding.ts';
 export type { CaseResult, ConductorView, PartView, Study, WorstCurrent } from './study.ts';
 export { buildStudy } from './build-study.ts';
 export { RULES } from './list.ts';
+export { ruleCatalogue, type RuleCatalogue } from './catalogue.ts';
+export type { NotImplemented } from './not-implemented.ts';
 export { runRules } from './run.ts';
 export { fingerprintOf, idleWaivers, isOpen, LAPSES_BEYOND } from './waivers.ts';
 export { holdBack, type HeldBack } from './hold-back.ts';
