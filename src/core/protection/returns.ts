@@ -5,7 +5,7 @@
  * For a conductor on a loop both sides are the whole metal.
  */
 import type { Network, NodeIndex } from '#core/network';
-import { asIs, branchArcs, positiveSide, standsOnAnother, type PositiveSide } from './fault-graph.ts';
+import { asIs, branchArcs, standsOnAnother, type PositiveSide } from './fault-graph.ts';
 import { flowTree, type FlowTree, type TreeFlow } from './tree-flow.ts';
 
 /** Never below the let-through at this end of a branch between negative nodes. */
