@@ -25,7 +25,15 @@ export interface Banks {
 	readonly midPoints: ReadonlyMap<BankMetal, { readonly below: BatteryBranch; readonly above: BatteryBranch }>;
 }
 
-export function banksOf({ network }: Study): Banks {
+const known = new WeakMap<Study, Banks>();
+
+export function banksOf(study: Study): Banks {
+	const banks = known.get(study) ?? findBanks(study);
+	known.set(study, banks);
+	return banks;
+}
+
+function findBanks({ network }: Study): Banks {
 	const metal = unionFind(network.nodeCount);
 	for (const { a, b, kind } of network.branches) if (kind !== 'switch') metal.union(a, b);
 	const batteries = network.batteries.filter(({ positive, negative }) => !metal.same(positive, negative));
