@@ -2,6 +2,7 @@ import type { ConductorEnd, ConductorId } from '#core/diagram';
 import type { Network } from '#core/network';
 import { chargingGraph, negativeGraph, positiveGraph, positiveSide, type FaultGraph } from './fault-graph.ts';
 import { maximumFlow, type Flow } from './flow-graph.ts';
+import { once } from './once.ts';
 import { returnBounds } from './returns.ts';
 import { singleReturns } from './single-return.ts';
 import { flowTree, type Limits } from './tree-flow.ts';
@@ -181,9 +182,4 @@ function branchOf({ branchOfConductor }: Network, conductor: ConductorId): numbe
 	const index = branchOfConductor.get(conductor);
 	if (index === undefined) throw new Error(`There is no conductor "${conductor}" in the network.`);
 	return index;
-}
-
-function once<Value>(make: () => Value): () => Value {
-	let made: { readonly value: Value } | null = null;
-	return () => (made ??= { value: make() }).value;
 }

@@ -5,6 +5,7 @@
 import type { ConductorEnd, ConductorId } from '#core/diagram';
 import type { Branch, Network, NodeIndex } from '#core/network';
 import { protectionOf } from './let-through.ts';
+import { once } from './once.ts';
 
 export interface UnprotectedRun {
 	/** At a battery's terminal, or where it is tapped off something that is protected well enough for itself. */
@@ -47,19 +48,29 @@ export function unprotectedRun(network: Network, conductor: ConductorId, end: Co
 	const start = startOf(feeds(network, index, upstream), measures.limitA(conductor)) ?? { startsAt: 'tap', node: ends[end], distanceM: 0 };
 	const lengthM = start.distanceM + measures.lengthM(conductor);
 
-	const other = end === 'from' ? ends.to : ends.from;
-	const beyond = walk(network, other, measures, (branch, from) => {
-		const to = branch.a === from ? branch.b : branch.a;
-		return branch.index !== index && !branch.device && !upstream.has(to);
+	// What lies beyond is seldom asked for.
+	const onwards = once(() => {
+		const other = end === 'from' ? ends.to : ends.from;
+		const beyond = walk(network, other, measures, (branch, from) => {
+			const to = branch.a === from ? branch.b : branch.a;
+			return branch.index !== index && !branch.device && !upstream.has(to);
+		});
+		return onward(network, index, beyond, upstream);
 	});
-	const { nearestM, beyondA } = onward(network, index, beyond, upstream);
 	return {
 		startsAt: start.startsAt,
 		startNode: start.node,
 		lengthM,
-		toDeviceM: nearestM === null ? null : lengthM + nearestM,
-		deviceBeyond: nearestM !== null && beyondA < Infinity,
-		beyondA
+		get toDeviceM() {
+			const { nearestM } = onwards();
+			return nearestM === null ? null : lengthM + nearestM;
+		},
+		get deviceBeyond() {
+			return onwards().nearestM !== null && onwards().beyondA < Infinity;
+		},
+		get beyondA() {
+			return onwards().beyondA;
+		}
 	};
 }
 

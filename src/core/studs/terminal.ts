@@ -18,5 +18,14 @@ export function hasOwnFuse({ parts }: Diagram, { part, terminal }: TerminalRef):
 	return Object.hasOwn(parts, part) && fusedTerminals(describe(parts[part]!)).some(({ id }) => id === terminal);
 }
 
-const fusedTerminals = ({ terminals, links }: PartDescription): Terminal[] =>
-	terminals.filter(({ fuseInStack }) => fuseInStack !== undefined && links.some(({ id }) => id === fuseInStack));
+const fused = new WeakMap<PartDescription, readonly Terminal[]>();
+
+function fusedTerminals(description: PartDescription): readonly Terminal[] {
+	const { terminals, links } = description;
+	let found = fused.get(description);
+	if (!found) {
+		found = terminals.filter(({ fuseInStack }) => fuseInStack !== undefined && links.some(({ id }) => id === fuseInStack));
+		fused.set(description, found);
+	}
+	return found;
+}
