@@ -27,6 +27,7 @@ const mayImport = {
 		'core/solver',
 		'core/protection'
 	],
+	'core/energy': ['core/units', 'core/diagram', 'core/parts', 'core/network'],
 	'core/studs': ['core/units', 'core/tables', 'core/diagram', 'core/conductors', 'core/parts'],
 	'core/rules': [
 		'core/units',
@@ -39,6 +40,7 @@ const mayImport = {
 		'core/solver',
 		'core/protection',
 		'core/faults',
+		'core/energy',
 		'core/studs'
 	],
 	'core/drawing': [
@@ -68,7 +70,7 @@ const packagesOf = {
 	'core/geometry': ['rbush', 'flatbush'],
 	'core/diagram': ['zod', 'immer'],
 	'core/parts': ['zod'],
-	'core/(?:units|tables|graphics|conductors|profiles|layout|routing|network|solver|protection|faults|studs|rules|drawing|check|examples)':
+	'core/(?:units|tables|graphics|conductors|profiles|layout|routing|network|solver|protection|faults|energy|studs|rules|drawing|check|examples)':
 		[],
 	canvas: ['konva']
 };

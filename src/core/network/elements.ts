@@ -44,9 +44,17 @@ export function elementsOf(links: readonly PartLink[], nodeOf: (part: PartId, en
 			const fedBy = loadIndex(part, link.fedBy);
 			elements.sources.push({ index: elements.sources.length, ...poles, maxA, setV, fedBy, efficiency, blocksReverse, alwaysOn });
 		} else {
-			const { draw, reversible, critical } = link;
+			const { draw, reversible, critical, starting } = link;
 			const followsSource = sourceIndex(part, link.followsSource);
-			elements.loads.push({ index: elements.loads.length, ...poles, draw, followsSource, reversible, critical });
+			elements.loads.push({
+				index: elements.loads.length,
+				...poles,
+				draw,
+				followsSource,
+				reversible,
+				critical,
+				startTimes: starting?.times ?? 1
+			});
 		}
 	}
 	return elements;
@@ -73,8 +81,9 @@ function branchOf(
 	};
 }
 
-const batteryValues = ({ emfV, resistanceOhm, faultEmfV, faultResistanceOhm, capacityAh, continuousA }: LinkOf<'battery'>) => ({
+const batteryValues = ({ emfV, lowEmfV, resistanceOhm, faultEmfV, faultResistanceOhm, capacityAh, continuousA }: LinkOf<'battery'>) => ({
 	emfV,
+	lowEmfV: lowEmfV ?? emfV,
 	resistanceOhm: Math.max(resistanceOhm, LEAST_OHM),
 	faultEmfV,
 	faultResistanceOhm: Math.max(faultResistanceOhm, LEAST_OHM),

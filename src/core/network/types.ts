@@ -41,6 +41,8 @@ export interface BatteryBranch extends TwoPole {
 	readonly faultResistanceOhm: number;
 	readonly capacityAh: number;
 	readonly continuousA: number | null;
+	/** Open-circuit voltage when nearly empty. Left out: as `emfV`. */
+	readonly lowEmfV?: number;
 }
 
 export interface SourceBranch extends TwoPole {
@@ -64,6 +66,8 @@ export interface LoadBranch extends TwoPole {
 	readonly followsSource: number | null;
 	readonly reversible: boolean;
 	readonly critical: boolean;
+	/** What it draws while it starts, as a multiple of `draw`. Left out: 1. */
+	readonly startTimes?: number;
 }
 
 /** What the network needs to know of a part; null definition for a kind this build does not know. */

@@ -1,5 +1,5 @@
 /** Links and terminals of devices with an input and an output: DC-DC chargers and converters. */
-import type { Link, Terminal } from './define.ts';
+import type { DailyYield, Link, Terminal } from './define.ts';
 import { amount, choice, flag, share, thread } from './fields.ts';
 import { stud } from './terminals.ts';
 
@@ -25,7 +25,7 @@ interface Converter {
 	readonly blocksReverse: boolean;
 }
 
-export function converterLinks(converter: Converter, alwaysOn: boolean): Link[] {
+export function converterLinks(converter: Converter, alwaysOn: boolean, daily?: DailyYield): Link[] {
 	const { maxA, setV, efficiency, blocksReverse } = converter;
 	const isFedHere = converter.inputFrom === 'drawing';
 	const input: Link = {
@@ -48,7 +48,8 @@ export function converterLinks(converter: Converter, alwaysOn: boolean): Link[] 
 		fedBy: isFedHere ? 'input' : null,
 		efficiency,
 		blocksReverse,
-		alwaysOn
+		alwaysOn,
+		...(daily ? { daily } : {})
 	};
 	const commonNegative: Link = {
 		kind: 'segment',

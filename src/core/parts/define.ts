@@ -84,6 +84,14 @@ export type Link =
 			readonly faultResistanceOhm: number;
 			readonly capacityAh: number;
 			readonly continuousA: number | null;
+			/** Open-circuit voltage when nearly empty. Left out: as `emfV`. */
+			readonly lowEmfV?: number;
+			/** Voltage that capacity is turned into energy with, as printed on it. Left out: `emfV`. */
+			readonly ratedV?: number;
+			/** Share of the capacity that may be used each day. Left out: all of it. */
+			readonly usableShare?: number;
+			/** True for one kept to start an engine: its energy is not for other loads. */
+			readonly keptForEngine?: boolean;
 	  }
 	| {
 			/** Charger, controller or converter output: pushes up to `maxA` until its terminals reach `setV`; never sinks. */
@@ -102,6 +110,8 @@ export type Link =
 			readonly alwaysOn: boolean;
 			/** False when a fault can draw more than `maxA` from it. Left out: true. */
 			readonly selfLimiting?: boolean;
+			/** What it brings in a day. Left out: nothing is counted. */
+			readonly daily?: DailyYield;
 	  }
 	| {
 			readonly kind: 'load';
@@ -118,7 +128,16 @@ export type Link =
 			readonly reversible: boolean;
 			/** Circuits that need the tight voltage-drop limit (navigation lights, bilge pump, panel feeders …). */
 			readonly critical: boolean;
+			/** What it draws while it starts, as a multiple of its rated draw, and for how long. Left out: no more than rated. */
+			readonly starting?: { readonly times: number; readonly seconds: number | null };
+			/** At its rated draw; null: not given. Left out: nobody would give it (a converter's input, a starter motor). */
+			readonly hoursPerDay?: number | null;
 	  };
+
+/** What a source brings in a day: hours at its rated output, or sun on an array. Null: not given. */
+export type DailyYield =
+	| { readonly kind: 'hours'; readonly hours: number | null }
+	| { readonly kind: 'sun'; readonly peakW: number | null; readonly sunHours: number | null; readonly yieldShare: number };
 
 export type PartGroup = 'sources' | 'charging' | 'protection' | 'distribution' | 'loads';
 

@@ -43,6 +43,10 @@ export const optionalAmount = (title: string, unit: string, words: Words & { rea
 	return withMeta(z.number().min(LEAST).max(max).nullable().default(null), { title, unit, ...rest });
 };
 
+/** Hours of use in a day, 0 to 24; null: not given, and then not counted. */
+export const hoursADay = (title: string, words: Words = {}) =>
+	withMeta(z.number().min(0).max(24).nullable().default(null), { title, unit: 'h', whenEmpty: 'not given', ...words });
+
 /** The fuse in one place; null is an empty holder, which passes no current. */
 export const fuseRating = (title: string, standard: number, words: Words = {}) =>
 	withMeta(z.number().min(LEAST).max(2000).nullable().default(standard), { title, unit: 'A', whenEmpty: 'no fuse fitted', ...words });
@@ -56,6 +60,10 @@ export const count = (title: string, standard: number, min: number, max: number,
 
 export const share = (title: string, standard: number, words: Words = {}) =>
 	withMeta(z.number().min(0.1).max(1).default(standard), { title, hint: 'between 0.1 and 1', ...words });
+
+/** A share between 0.05 and 1, or null: worked out from other parameters. */
+export const optionalShare = (title: string, words: Words = {}) =>
+	withMeta(z.number().min(0.05).max(1).nullable().default(null), { title, hint: 'between 0.05 and 1', ...words });
 
 export const flag = (title: string, standard: boolean, words: Words = {}) => withMeta(z.boolean().default(standard), { title, ...words });
 

@@ -1,6 +1,7 @@
 /** The parts library: one definition per file in kinds/, listed in the order of the shelf. */
 export {
 	definePart,
+	type DailyYield,
 	type Link,
 	type LinkEnd,
 	type PartDefinition,

@@ -25,6 +25,7 @@ import { deadEndedLiveConductor } from './dead-ended-live-conductor.ts';
 import type { Rule } from './define.ts';
 import { deviceOverloaded } from './device-overloaded.ts';
 import { duplicateLabel } from './duplicate-label.ts';
+import { energyShortfall } from './energy-shortfall.ts';
 import { fuseBelowLoad } from './fuse-below-load.ts';
 import { fuseInNegative } from './fuse-in-negative.ts';
 import { fuseOverDeviceLimit } from './fuse-over-device-limit.ts';
@@ -57,6 +58,7 @@ import { selectivityLost } from './selectivity-lost.ts';
 import { shuntBypassed } from './shunt-bypassed.ts';
 import { stackOrder } from './stack-order.ts';
 import { stringPathsUnequal } from './string-paths-unequal.ts';
+import { stringWithoutFuse } from './string-without-fuse.ts';
 import { studCrowded } from './stud-crowded.ts';
 import { studTooShort } from './stud-too-short.ts';
 import { switchInNegative } from './switch-in-negative.ts';
@@ -93,6 +95,7 @@ export const RULES: readonly Rule[] = [
 	unprotectedConductor,
 	protectionTooFar,
 	twoSourceConductor,
+	stringWithoutFuse,
 	oversizedProtection,
 	undersizedReturn,
 	fuseBelowLoad,
@@ -136,6 +139,7 @@ export const RULES: readonly Rule[] = [
 	oneBatteryLost,
 	chargeLimit,
 	chargeVoltage,
+	energyShortfall,
 
 	// Studs.
 	lugUnderFuse,

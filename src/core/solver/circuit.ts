@@ -39,16 +39,22 @@ export interface Levels {
 	readonly closed: readonly boolean[];
 	/** False where a battery's electronics have disconnected it. */
 	readonly battery: readonly boolean[];
+	/** Open-circuit volts of each battery in the case's state of charge. */
+	readonly emfV: readonly number[];
 	readonly source: readonly number[];
 	readonly load: readonly number[];
 }
 
 export function levelsOf({ branches, batteries, sources, loads }: Network, operatingCase: OperatingCase): Levels {
 	const set = (part: string): number | undefined => (Object.hasOwn(operatingCase.levels, part) ? operatingCase.levels[part] : undefined);
+	const starting = Object.keys(operatingCase.starting ?? {});
+	const starts = (part: string): boolean => operatingCase.duration === 'surge' && (starting.length === 0 || starting.includes(part));
 	return {
 		closed: branches.map(({ switchedBy }) => switchedBy === null || (set(switchedBy) ?? 1) > 0),
 		battery: batteries.map(({ part }) => (set(part) ?? 1) > 0),
+		emfV: batteries.map(({ emfV, lowEmfV = emfV }) => (operatingCase.battery === 'low' ? lowEmfV : emfV)),
 		source: sources.map(({ part, alwaysOn }) => set(part) ?? (alwaysOn ? 1 : operatingCase.sources)),
-		load: loads.map(({ part }) => set(part) ?? operatingCase.loads)
+		// A load that starts draws more in proportion, whatever its level.
+		load: loads.map(({ part, startTimes = 1 }) => (set(part) ?? operatingCase.loads) * (starts(part) ? startTimes : 1))
 	};
 }

@@ -76,8 +76,8 @@ function operatingPoint(
 	const branchA = Float64Array.from(branches, ({ index, a, b, resistanceOhm }) =>
 		levels.closed[index] ? (nodeV[a]! - nodeV[b]!) / resistanceOhm : 0
 	);
-	const batteryA = Float64Array.from(batteries, ({ index, positive, negative, emfV, resistanceOhm }) =>
-		levels.battery[index] ? (emfV - (nodeV[positive]! - nodeV[negative]!)) / resistanceOhm : 0
+	const batteryA = Float64Array.from(batteries, ({ index, positive, negative, resistanceOhm }) =>
+		levels.battery[index] ? (levels.emfV[index]! - (nodeV[positive]! - nodeV[negative]!)) / resistanceOhm : 0
 	);
 	const point = { nodeV, branchA, batteryA, sourceA, loadA };
 	return {

@@ -39,8 +39,9 @@ export function supplyOf(network: Network, circuit: Circuit, levels: Levels, con
 	const emfA = new Float64Array(nodeCount);
 
 	for (const { index, resistanceOhm } of branches) conductanceS[index] = levels.closed[index] ? 1 / resistanceOhm : 0;
-	for (const { index, emfV, resistanceOhm, positive, negative } of batteries) {
+	for (const { index, resistanceOhm, positive, negative } of batteries) {
 		if (!levels.battery[index]) continue;
+		const emfV = levels.emfV[index]!;
 		conductanceS[first.battery + index] = 1 / resistanceOhm;
 		emfA[positive]! += emfV / resistanceOhm;
 		emfA[negative]! -= emfV / resistanceOhm;

@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { ampsText } from '#core/units';
 import { definePart } from '../define.ts';
-import { amount, flag, thread } from '../fields.ts';
+import { amount, flag, hoursADay, thread } from '../fields.ts';
 import { circle, line } from '#core/graphics';
 import { body, centredBox, fixingHole } from '../sketch.ts';
 import { machineSymbol } from '../symbols.ts';
@@ -13,6 +13,7 @@ const params = z.strictObject({
 	selfLimiting: flag('Self-limiting', true, {
 		hint: 'cannot deliver more than its rated output, as usual for an alternator with its own regulator'
 	}),
+	hoursPerDay: hoursADay('Hours a day', { hint: 'at its rated output' }),
 	thread: thread('Output stud thread', 'M8')
 });
 
@@ -54,7 +55,8 @@ export const alternator = definePart({
 			// The rectifier passes no current back.
 			blocksReverse: true,
 			alwaysOn: false,
-			selfLimiting: alternator.selfLimiting
+			selfLimiting: alternator.selfLimiting,
+			daily: { kind: 'hours', hours: alternator.hoursPerDay }
 		}
 	],
 	outline: () => [

@@ -1,19 +1,36 @@
 import * as z from 'zod';
 import { ampsText, compactNumber } from '#core/units';
 import { definePart } from '../define.ts';
-import { amount, choice, numberChoice, optionalAmount, thread } from '../fields.ts';
+import { amount, choice, flag, numberChoice, optionalAmount, optionalShare, thread } from '../fields.ts';
 import { block, circle, rect, type Primitive } from '#core/graphics';
 import { body, centredBox, raised } from '../sketch.ts';
 import { batterySymbol } from '../symbols.ts';
 import { stud } from '../terminals.ts';
 
 /**
- * Figures for one block of nominally 12 V: open-circuit voltage in use and into a dead short, resistance in use,
- * and resistance into a dead short times capacity. Common practice, no source; a data sheet's figure goes before.
+ * Figures for one block of nominally 12 V: open-circuit voltage in use, nearly empty and into a dead short, resistance
+ * in use, resistance into a dead short times capacity, and the share of the capacity used in a day. Common practice,
+ * no source; a data sheet's figure goes before.
  */
 const CHEMISTRY = {
-	'lithium-iron-phosphate': { printedV: 12.8, emfV: 13.2, faultEmfV: 13.6, operatingOhm: () => 0.005, faultOhmAh: 0.25 },
-	'lead-acid': { printedV: 12, emfV: 12.6, faultEmfV: 13.2, operatingOhm: (ah: number) => 0.675 / ah, faultOhmAh: 0.45 }
+	'lithium-iron-phosphate': {
+		printedV: 12.8,
+		emfV: 13.2,
+		lowEmfV: 12,
+		faultEmfV: 13.6,
+		operatingOhm: () => 0.005,
+		faultOhmAh: 0.25,
+		usable: 0.8
+	},
+	'lead-acid': {
+		printedV: 12,
+		emfV: 12.6,
+		lowEmfV: 11.8,
+		faultEmfV: 13.2,
+		operatingOhm: (ah: number) => 0.675 / ah,
+		faultOhmAh: 0.45,
+		usable: 0.5
+	}
 } as const;
 
 const params = z.strictObject({
@@ -26,6 +43,9 @@ const params = z.strictObject({
 	continuousA: optionalAmount('Continuous discharge limit', 'A', { max: 5000, whenEmpty: 'no limit known' }),
 	chargeA: optionalAmount('Charge limit', 'A', { max: 5000, whenEmpty: 'no limit known' }),
 	emfV: optionalAmount('Open-circuit voltage in use', 'V', { max: 80, whenEmpty: 'from the chemistry' }),
+	lowEmfV: optionalAmount('Open-circuit voltage nearly empty', 'V', { max: 80, whenEmpty: 'from the chemistry' }),
+	usableShare: optionalShare('Share of capacity used', { whenEmpty: 'from the chemistry: 0.8 lithium, 0.5 lead-acid' }),
+	keptForEngine: flag('Kept to start an engine', false, { hint: 'left out of the energy balance' }),
 	resistanceMilliohm: optionalAmount('Resistance in use', 'mΩ', { max: 10_000, whenEmpty: 'from chemistry, voltage and capacity' }),
 	faultEmfV: optionalAmount('Open-circuit voltage into a short', 'V', { max: 80, whenEmpty: 'from the chemistry, fully charged' }),
 	faultResistanceMilliohm: optionalAmount('Resistance into a short', 'mΩ', {
@@ -106,7 +126,11 @@ export const battery = definePart({
 				faultResistanceOhm:
 					battery.faultResistanceMilliohm !== null ? battery.faultResistanceMilliohm / 1000 : (figures.faultOhmAh / capacityAh) * blocks,
 				capacityAh,
-				continuousA: battery.continuousA
+				continuousA: battery.continuousA,
+				lowEmfV: battery.lowEmfV ?? figures.lowEmfV * blocks,
+				ratedV: figures.printedV * blocks,
+				usableShare: battery.usableShare ?? figures.usable,
+				keptForEngine: battery.keptForEngine
 			}
 		];
 	},

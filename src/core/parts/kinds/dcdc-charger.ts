@@ -2,11 +2,15 @@ import * as z from 'zod';
 import { ampsText } from '#core/units';
 import { converterFields, converterLinks, converterTerminals } from '../converters.ts';
 import { definePart } from '../define.ts';
+import { hoursADay } from '../fields.ts';
 import { electronicsCase, electronicsNameplate } from '../electronics.ts';
 import { centredBox } from '../sketch.ts';
 import { dcConverterSymbol } from '../symbols.ts';
 
-const params = z.strictObject(converterFields({ maxA: 30, setV: 14.4, efficiency: 0.9 }));
+const params = z.strictObject({
+	...converterFields({ maxA: 30, setV: 14.4, efficiency: 0.9 }),
+	hoursPerDay: hoursADay('Hours a day', { hint: 'at its rated output' })
+});
 
 type Params = z.output<typeof params>;
 
@@ -23,7 +27,7 @@ export const dcdcCharger = definePart({
 	letter: 'T',
 	params,
 	terminals: (charger) => converterTerminals(charger, size(charger).widthMm, size(charger).heightMm / 2 - 16),
-	links: (charger) => converterLinks(charger, false),
+	links: (charger) => converterLinks(charger, false, { kind: 'hours', hours: charger.hoursPerDay }),
 	outline: (charger) => electronicsCase({ box: box(charger), stripMm: STRIP_MM, symbol: dcConverterSymbol }),
 	nameplate: (charger) => electronicsNameplate(box(charger), STRIP_MM),
 	box,

@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { voltsText, wattsText } from '#core/units';
 import { definePart } from '../define.ts';
-import { amount, optionalAmount, share, thread } from '../fields.ts';
+import { amount, hoursADay, optionalAmount, share, thread } from '../fields.ts';
 import { electronicsCase, electronicsNameplate } from '../electronics.ts';
 import { centredBox } from '../sketch.ts';
 import { inverterSymbol } from '../symbols.ts';
@@ -11,6 +11,12 @@ const params = z.strictObject({
 	watts: amount('Rated output', 'W', 2000, { max: 50_000 }),
 	efficiency: share('Efficiency', 0.9),
 	cutOffV: optionalAmount('Switches off below', 'V', { max: 80, whenEmpty: 'not known' }),
+	surgeW: optionalAmount('Surge output', 'W', {
+		max: 100_000,
+		whenEmpty: 'no more than rated',
+		hint: 'for seconds, while what it feeds starts'
+	}),
+	hoursPerDay: hoursADay('Hours a day', { hint: 'at its rated output: 0.5 for 2 h at a quarter of it' }),
 	thread: thread('Stud thread', 'M8'),
 	caseThread: thread('Case stud thread', 'M6')
 });
@@ -56,7 +62,9 @@ export const inverter = definePart({
 			draw: { kind: 'power', watts: inverter.watts / inverter.efficiency },
 			followsSource: null,
 			reversible: false,
-			critical: false
+			critical: false,
+			hoursPerDay: inverter.hoursPerDay,
+			...(inverter.surgeW === null ? {} : { starting: { times: Math.max(1, inverter.surgeW / inverter.watts), seconds: null } })
 		}
 	],
 	outline: (inverter) => electronicsCase({ box: box(inverter), stripMm: STRIP_MM, symbol: inverterSymbol }),

@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { ampsText, ohmsText, wattsText } from '#core/units';
 import { definePart } from '../define.ts';
-import { amount, choice, flag, optionalAmount, thread } from '../fields.ts';
+import { amount, choice, flag, hoursADay, optionalAmount, thread } from '../fields.ts';
 import { rect } from '#core/graphics';
 import { body, centredBox } from '../sketch.ts';
 import { clamp, stud } from '../terminals.ts';
@@ -14,6 +14,13 @@ const params = z.strictObject({
 	}),
 	madeForV: optionalAmount('Made for', 'V', { max: 100, whenEmpty: 'the voltage it is fed with', hint: 'nominal voltage on its label' }),
 	maxFuseA: optionalAmount('Largest fuse allowed', 'A', { max: 2000, whenEmpty: 'no limit known', hint: 'by its instructions' }),
+	startTimes: optionalAmount('Draws at start', '× rated', {
+		max: 20,
+		whenEmpty: 'no more than rated',
+		hint: 'motors 3 to 8, compressors 2 to 3'
+	}),
+	startS: optionalAmount('Start lasts', 's', { max: 300, whenEmpty: 'not known' }),
+	hoursPerDay: hoursADay('Hours a day', { hint: 'at its rated draw: 12 for one that runs half of the time' }),
 	reversible: flag('Works either way round', false, { hint: 'a lamp or heater: reversed polarity does no harm' }),
 	connection: choice('Connected by', 'clamps', { clamps: 'clamps', studs: 'studs' }),
 	thread: thread('Stud thread', 'M6')
@@ -63,7 +70,9 @@ export const load = definePart({
 			draw: draw(load),
 			followsSource: null,
 			reversible: load.reversible,
-			critical: load.critical
+			critical: load.critical,
+			hoursPerDay: load.hoursPerDay,
+			...(load.startTimes === null ? {} : { starting: { times: Math.max(1, load.startTimes), seconds: load.startS } })
 		}
 	],
 	outline(load) {

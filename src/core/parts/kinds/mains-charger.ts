@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { ampsText } from '#core/units';
 import { definePart } from '../define.ts';
-import { amount, flag, thread } from '../fields.ts';
+import { amount, flag, hoursADay, thread } from '../fields.ts';
 import { electronicsCase, electronicsNameplate } from '../electronics.ts';
 import { centredBox } from '../sketch.ts';
 import { rectifierSymbol } from '../symbols.ts';
@@ -10,6 +10,7 @@ import { stud } from '../terminals.ts';
 const params = z.strictObject({
 	maxA: amount('Rated output', 'A', 30, { max: 2000 }),
 	setV: amount('Charging voltage', 'V', 14.4, { max: 100 }),
+	hoursPerDay: hoursADay('Hours a day', { hint: 'at its rated output' }),
 	blocksReverse: flag('Blocks reverse current', true, { hint: 'the battery cannot feed a fault inside it' }),
 	thread: thread('Stud thread', 'M6'),
 	caseThread: thread('Case stud thread', 'M6')
@@ -55,7 +56,8 @@ export const mainsCharger = definePart({
 			fedBy: null,
 			efficiency: 1,
 			blocksReverse: charger.blocksReverse,
-			alwaysOn: false
+			alwaysOn: false,
+			daily: { kind: 'hours', hours: charger.hoursPerDay }
 		}
 	],
 	outline: (charger) => electronicsCase({ box: box(charger), stripMm: STRIP_MM, symbol: rectifierSymbol }),

@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { ampsText, voltsText } from '#core/units';
 import { definePart } from '../define.ts';
-import { amount, flag } from '../fields.ts';
+import { amount, flag, hoursADay, optionalAmount, share } from '../fields.ts';
 import { electronicsCase, electronicsNameplate } from '../electronics.ts';
 import { centredBox } from '../sketch.ts';
 import { dcConverterSymbol } from '../symbols.ts';
@@ -11,6 +11,9 @@ const params = z.strictObject({
 	maxA: amount('Rated output', 'A', 30, { max: 1000 }),
 	setV: amount('Charging voltage', 'V', 14.4, { max: 100 }),
 	maxPvV: amount('Greatest array voltage', 'V', 100, { max: 1000 }),
+	arrayW: optionalAmount('Array, peak', 'W', { max: 100_000, whenEmpty: 'not given' }),
+	sunHours: hoursADay('Hours of full sun a day', { hint: 'mean of the season it is used in' }),
+	yieldShare: share('Share of peak reached', 0.7, { hint: 'heat, dirt, angle and losses; common practice 0.7' }),
 	blocksReverse: flag('Blocks reverse current', true, { hint: 'the battery cannot feed the array or a fault inside it' })
 });
 
@@ -50,7 +53,8 @@ export const solarController = definePart({
 			fedBy: null,
 			efficiency: 1,
 			blocksReverse: controller.blocksReverse,
-			alwaysOn: false
+			alwaysOn: false,
+			daily: { kind: 'sun', peakW: controller.arrayW, sunHours: controller.sunHours, yieldShare: controller.yieldShare }
 		}
 	],
 	outline: (controller) => electronicsCase({ box: box(controller), stripMm: STRIP_MM, symbol: dcConverterSymbol }),
