@@ -1,9 +1,11 @@
+import type { LoadBranch } from '#core/network';
 import { ampsText } from '#core/units';
 import { deviceName, exceeds } from './conductor-words.ts';
 import { defineRule } from './define.ts';
+import { groupBy } from './group-by.ts';
 import { loadsByDevice } from './load-feed.ts';
 import { partSubject, subjects } from './subjects.ts';
-import { capital, listed, partName } from './words.ts';
+import { listed, partName } from './words.ts';
 
 /** How many times the load a fuse may be: common practice, no source. */
 const CONTINUOUS_TIMES = 3;
@@ -23,36 +25,40 @@ export const fuseOversizedForLoad = defineRule({
 	},
 
 	messages: {
-		large: ({ device, ratingA, names, currentA }: { device: string; ratingA: number; names: string; currentA: number }) => ({
-			message: `${capital(device)} is ${ampsText(ratingA)}, more than three times the ${ampsText(currentA)} that ${names} draws at most.`,
-			remedy: 'A smaller fuse protects the equipment better.'
+		large: ({ fuses, one }: { fuses: string; one: boolean }) => ({
+			message: `More than three times what ${one ? 'it feeds draws' : 'they feed draws'} at most: ${fuses}.`,
+			remedy: `${one ? 'A smaller fuse protects' : 'Smaller fuses protect'} the equipment better.`
 		})
 	},
 
+	/** One report for each part with fuses. */
 	*check(study) {
 		const solved = study.cases.filter(({ point }) => point.status === 'solved');
-		for (const { device, loads } of loadsByDevice(study).values()) {
-			if (device.currentA <= LEAST_FUSE_A) continue;
-			const drawn = (duration: 'continuous' | 'surge') =>
-				Math.max(
-					0,
-					...solved
-						.filter(({ operatingCase }) => operatingCase.duration === duration)
-						.map(({ point }) => loads.reduce((sum, { index }) => sum + point.loadA[index]!, 0))
-				);
-			const [continuousA, surgeA] = [drawn('continuous'), drawn('surge')];
-			if (continuousA <= 0 || !exceeds(device.currentA, CONTINUOUS_TIMES * continuousA) || !exceeds(device.currentA, SURGE_TIMES * surgeA))
-				continue;
-			const parts = [...new Set(loads.map(({ part }) => part))];
+		const drawnA = (loads: readonly LoadBranch[], duration: 'continuous' | 'surge') =>
+			Math.max(
+				0,
+				...solved
+					.filter(({ operatingCase }) => operatingCase.duration === duration)
+					.map(({ point }) => loads.reduce((sum, { index }) => sum + point.loadA[index]!, 0))
+			);
+		const large = [...loadsByDevice(study).values()].filter(({ device, loads }) => {
+			if (device.currentA <= LEAST_FUSE_A) return false;
+			const continuousA = drawnA(loads, 'continuous');
+			return (
+				continuousA > 0 &&
+				exceeds(device.currentA, CONTINUOUS_TIMES * continuousA) &&
+				exceeds(device.currentA, SURGE_TIMES * drawnA(loads, 'surge'))
+			);
+		});
+		for (const [part, fuses] of groupBy(large, ({ device }) => device.part)) {
+			const texts = fuses.map(({ device, loads }) => {
+				const names = listed([...new Set(loads.map((load) => partName(study.part(load.part))))]);
+				return `${deviceName(study, device)} ${ampsText(device.currentA)} (${names} ${ampsText(drawnA(loads, 'continuous'))})`;
+			});
 			yield {
 				message: 'large',
-				data: {
-					device: deviceName(study, device),
-					ratingA: device.currentA,
-					names: listed(parts.map((part) => partName(study.part(part)))),
-					currentA: continuousA
-				},
-				at: subjects([device.part, ...parts].map(partSubject))
+				data: { fuses: listed(texts), one: fuses.length === 1 },
+				at: subjects([part, ...new Set(fuses.flatMap(({ loads }) => loads.map((load) => load.part)))].map(partSubject))
 			};
 		}
 	}

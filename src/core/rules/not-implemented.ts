@@ -46,11 +46,6 @@ export const NOT_IMPLEMENTED: readonly NotImplemented[] = [
 		reason: `${NO_DATA}holder ratings and largest conductors of inline holders.`
 	},
 	{
-		title: 'Every string of a bank has a fuse of its own',
-		group: 'protection',
-		reason: 'Not asked for as such; the conductors a missing string fuse leaves unprotected are found one by one.'
-	},
-	{
 		title: 'A compressor starts at low battery voltage',
 		group: 'conductors',
 		reason: `${NO_DATA}the lowest voltage at which a compressor starts.`

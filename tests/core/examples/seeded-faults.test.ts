@@ -46,6 +46,7 @@ const SYSTEMS: Record<string, System> = {
 			{ fault: 'its bond of 8 AWG', rule: 'chassis-bond', severity: 'warning', at: 'G1' },
 			{ fault: 'lift returning through the chassis', rule: 'chassis-used-as-return', severity: 'warning', at: 'LIFT' },
 			{ fault: 'the radio, on the middle of a string', rule: 'mid-point-tap', severity: 'error', at: 'COM' },
+			{ fault: 'a string without a fuse of its own', rule: 'string-without-fuse', severity: 'warning', at: 'B3' },
 			{ fault: '12 V radio across half a string', rule: 'unprotected-conductor', severity: 'error', at: 'C9p' },
 			{ fault: 'its return before the shunt', rule: 'shunt-bypassed', severity: 'error', at: 'COM' },
 			{ fault: 'one string hung on the other', rule: 'fuse-below-load', severity: 'error', at: 'FS1' },
@@ -55,7 +56,7 @@ const SYSTEMS: Record<string, System> = {
 			{ fault: 'no labels', rule: 'missing-label', severity: 'warning', at: 'C5p' }
 		],
 		alsoTold: ['interrupt-capacity'],
-		notYet: ['a string without a fuse of its own']
+		notYet: []
 	},
 	'otters-reach': {
 		found: [

@@ -32,14 +32,30 @@ testRule(fuseOversizedForLoad, {
 	invalid: {
 		'more than three times the load': {
 			diagram: behind(30, 9.9),
-			says: 'F is 30 A, more than three times the 9.9 A that L draws at most.',
+			says: 'More than three times what it feeds draws at most: F 30 A (L 9.9 A).',
 			at: ['part:f', 'part:l'],
 			severity: 'note'
 		},
 		'a start that does not need it: 19.9 A': {
 			diagram: behind(30, 6.633, 3),
-			says: 'F is 30 A, more than three times the 6.63 A that L draws at most.',
+			says: 'More than three times what it feeds draws at most: F 30 A (L 6.63 A).',
 			at: ['part:f', 'part:l'],
+			severity: 'note'
+		},
+		'two ways of one panel': {
+			diagram: circuit(
+				{ b: ['battery'], p: ['blade-panel', { ways: 2, fuseA: [15, 20] }], l: ['load', { draw: 4 }], m: ['load', { draw: 5 }] },
+				[
+					['b.pos', 'p.feed'],
+					['p.neg', 'b.neg'],
+					['p.1', 'l.pos'],
+					['l.neg', 'p.n1'],
+					['p.2', 'm.pos'],
+					['m.neg', 'p.n2']
+				]
+			),
+			says: 'More than three times what they feed draws at most: P way 1 15 A (L 4 A) and P way 2 20 A (M 5 A).',
+			at: ['part:p', 'part:l', 'part:m'],
 			severity: 'note'
 		}
 	}
