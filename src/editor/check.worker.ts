@@ -1,10 +1,15 @@
 import { checkDiagram } from '#core/check';
+import type { Diagram } from '#core/diagram';
 import type { CheckAnswer, CheckRequest } from './checker.ts';
+import { shareUnchanged } from './share-unchanged.ts';
+
+let last: Diagram | null = null;
 
 self.onmessage = ({ data: { serial, diagram } }: MessageEvent<CheckRequest>) => {
 	let answer: CheckAnswer;
 	try {
-		answer = { serial, result: checkDiagram(diagram) };
+		last = shareUnchanged(last, diagram);
+		answer = { serial, result: checkDiagram(last) };
 	} catch (error) {
 		answer = { serial, fault: error instanceof Error ? error.message : String(error) };
 	}

@@ -13,6 +13,7 @@ import { buildNetwork, type Network } from '#core/network';
 import { letThroughBound, protectionOf } from '#core/protection';
 import { buildStudy, RULES, runRules } from '#core/rules';
 import { planElimination } from '#core/solver';
+import { shareUnchanged } from '../../src/editor/share-unchanged.ts';
 import { largeDiagram } from '../support/large-diagram.ts';
 
 /** Aims for the 95th percentile of an edit, milliseconds by conductors. */
@@ -221,13 +222,17 @@ for (const size of sizes) {
 	const diagram = largeDiagram(size);
 	const again = repeat(() => checkDiagram(afresh(diagram)), BUDGET_MS / 2);
 	const edit = repeat((round) => checkDiagram(edited(diagram, round)));
+	// As in the worker: a copy arrives, and what did not change is recognised.
+	let last = diagram;
+	const received = repeat((round) => checkDiagram((last = shareUnchanged(last, structuredClone(edited(diagram, round))))));
 	const network = buildNetwork(diagram);
 	const solve = solving(network);
 	const flow = flows(network);
 	console.log(`\n${size} conductors, ${Object.keys(diagram.parts).length} parts, ${checkDiagram(diagram).findings.length} findings`);
 	console.table({
 		'from nothing (with a copy)': row(again, null),
-		'after an edit': row(edit, AIMS[size] ?? null)
+		'after an edit': row(edit, AIMS[size] ?? null),
+		'after an edit, copied to the worker': row(received, AIMS[size] ?? null)
 	});
 	console.table({
 		'solving once: mathjs slu + lusolve': {

@@ -14,11 +14,41 @@ export function stacksOf(diagram: Diagram): Stack[] {
 	return [...keys].map((key) => stackOf(diagram, key, landed)).filter((stack) => stack !== undefined);
 }
 
-/** The stack of one stud; undefined where there is no such stud or nothing on it. */
+interface Known {
+	readonly madeOf: readonly unknown[];
+	readonly stack: Stack | undefined;
+}
+
+const known = new WeakMap<Terminal, Known>();
+
+/**
+ * The stack of one stud; undefined where there is no such stud or nothing on it. Kept as long as all it is made of
+ * is the same: an edit costs only the studs it touches.
+ */
 export function stackOf(diagram: Diagram, key: StudKey, landed = landings(diagram)): Stack | undefined {
 	const terminal = findTerminal(diagram, terminalRef(key));
+	if (!terminal) return undefined;
+	const madeOf = ingredients(diagram, key, landed.get(key) ?? []);
+	const before = known.get(terminal);
+	if (before && before.madeOf.length === madeOf.length && madeOf.every((value, i) => value === before.madeOf[i])) return before.stack;
+	const stack = makeStack(diagram, terminal, key, landed);
+	known.set(terminal, { madeOf, stack });
+	return stack;
+}
+
+/** All that a stack says comes from these, and from its terminal. */
+function ingredients({ conductors, parts, stacks }: Diagram, key: StudKey, landed: readonly StackItem[]): unknown[] {
+	const madeOf: unknown[] = [key, stacks[key]];
+	for (const item of landed) {
+		if (item.kind === 'lug') madeOf.push(item.conductor, item.end, conductors[item.conductor]);
+		else if (item.kind === 'block') madeOf.push(item.block, Object.hasOwn(parts, item.block) ? parts[item.block] : null);
+	}
+	return madeOf;
+}
+
+function makeStack(diagram: Diagram, terminal: Terminal, key: StudKey, landed: Map<StudKey, StackItem[]>): Stack | undefined {
 	const order = fullOrder(diagram, key, landed);
-	if (!terminal || !order.some((item) => !isHardware(item))) return undefined;
+	if (!order.some((item) => !isHardware(item))) return undefined;
 
 	const assumed = terminal.kind === 'stud' ? assumedHardware(order) : [];
 	const layers = layersOf(diagram, terminal, [...order, ...assumed]);
