@@ -76,10 +76,13 @@ describe('resistance', () => {
 	});
 
 	test('more copper or less length never adds resistance', () => {
-		const gauge = fc.constantFrom(...gaugesOf('awg'), ...gaugesOf('iec'));
+		// Within one system: 35 mm², by the limit of its class, has more resistance than the 33.6 mm² of 2 AWG.
+		const pair = fc
+			.constantFrom('awg' as const, 'iec' as const)
+			.chain((system) => fc.tuple(fc.constantFrom(...gaugesOf(system)), fc.constantFrom(...gaugesOf(system))));
 		const length = fc.double({ min: 0.01, max: 100, noNaN: true });
 		fc.assert(
-			fc.property(gauge, gauge, length, length, (a, b, l, more) => {
+			fc.property(pair, length, length, ([a, b], l, more) => {
 				const [thin, thick] = compareGauges(a, b) <= 0 ? [a, b] : [b, a];
 				expect(resistanceOhm({ gauge: thick }, l)).toBeLessThanOrEqual(resistanceOhm({ gauge: thin }, l + more));
 			})
