@@ -28,7 +28,7 @@ const mayImport = {
 		'core/protection'
 	],
 	'core/energy': ['core/units', 'core/diagram', 'core/parts', 'core/network'],
-	'core/studs': ['core/units', 'core/tables', 'core/diagram', 'core/conductors', 'core/parts'],
+	'core/studs': ['core/units', 'core/geometry', 'core/tables', 'core/diagram', 'core/conductors', 'core/parts', 'core/layout'],
 	'core/rules': [
 		'core/units',
 		'core/tables',
@@ -56,6 +56,7 @@ const mayImport = {
 		'core/network'
 	],
 	'core/check': ['core'],
+	'core/explain': ['core'],
 	'core/examples': ['core'],
 	editor: ['core', 'files', 'canvas/host', 'canvas/index'],
 	canvas: ['core'],
@@ -70,7 +71,7 @@ const packagesOf = {
 	'core/geometry': ['rbush', 'flatbush'],
 	'core/diagram': ['zod', 'immer'],
 	'core/parts': ['zod'],
-	'core/(?:units|tables|graphics|conductors|profiles|layout|routing|network|solver|protection|faults|energy|studs|rules|drawing|check|examples)':
+	'core/(?:units|tables|graphics|conductors|profiles|layout|routing|network|solver|protection|faults|energy|studs|rules|drawing|check|explain|examples)':
 		[],
 	canvas: ['konva']
 };

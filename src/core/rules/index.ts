@@ -9,4 +9,6 @@ export type { NotImplemented } from './not-implemented.ts';
 export { runRules } from './run.ts';
 export { fingerprintOf, idleWaivers, isOpen, LAPSES_BEYOND } from './waivers.ts';
 export { holdBack, type HeldBack } from './hold-back.ts';
-export { listed } from './words.ts';
+export { stackCurrents, type StackCurrents } from './stack-currents.ts';
+export { deviceName } from './conductor-words.ts';
+export { listed, partName } from './words.ts';
