@@ -1,11 +1,9 @@
 import { cableDiameterMm, gaugeText } from '#core/conductors';
+import { COVER_AIR_MM } from '#core/studs';
 import { compactNumber } from '#core/units';
 import { defineRule } from './define.ts';
 import { conductorSubject, studSubject, subjects } from './subjects.ts';
 import { capital } from './words.ts';
-
-/** Air between the nut and the closed cover: common practice, no source. */
-const AIR_MM = 2;
 
 export const coverClearance = defineRule({
 	meta: {
@@ -47,7 +45,7 @@ export const coverClearance = defineRule({
 			}
 			const nut = layers.findLast(({ item }) => item.kind === 'nut');
 			const topMm = heightMm + (nut?.thicknessMm ?? 0);
-			if (coverHeightMm === null || topMm + AIR_MM <= coverHeightMm) continue;
+			if (coverHeightMm === null || topMm + COVER_AIR_MM <= coverHeightMm) continue;
 			yield {
 				message: 'height',
 				data: { stud, heightMm: topMm, coverMm: coverHeightMm },

@@ -1,13 +1,9 @@
 /** Currents that the things on a stud bring to it, as drawn and in every case. */
-import type { CaseId, PartId, StackItem } from '#core/diagram';
-import type { Stack } from '#core/studs';
+import type { PartId, StackItem } from '#core/diagram';
+import type { Stack, TerminalCurrents } from '#core/studs';
 import type { Study, WorstCurrent } from './study.ts';
 
-export interface StackCurrents {
-	/** Lugs and block plates from the seat up: indices into the stack's layers. */
-	readonly layers: readonly number[];
-	/** Amps each brings to the stud, by continuous case; negative where it takes current away. */
-	readonly byCase: readonly { readonly caseId: CaseId; readonly injectedA: readonly number[] }[];
+export interface StackCurrents extends TerminalCurrents {
 	/** The largest single one. */
 	readonly largest: WorstCurrent;
 }

@@ -1,31 +1,11 @@
 import { areaMm2 } from '#core/conductors';
-import type { ThreadId } from '#core/tables';
+import { bestOrder, isWorthwhile } from '#core/studs';
 import { ampsText, compactNumber } from '#core/units';
 import { defineRule } from './define.ts';
 import { stackCurrents } from './stack-currents.ts';
 import type { Study } from './study.ts';
 import { studSubject } from './subjects.ts';
 import { capital } from './words.ts';
-
-/** Clean copper faces at the right torque, ohms: common practice, no source. */
-const FACE_OHM: Record<ThreadId, number> = {
-	M4: 100e-6,
-	'#8': 100e-6,
-	M5: 100e-6,
-	'#10': 100e-6,
-	M6: 50e-6,
-	'1/4': 50e-6,
-	M8: 20e-6,
-	'5/16': 20e-6,
-	M10: 10e-6,
-	'3/8': 10e-6,
-	M12: 10e-6,
-	'1/2': 10e-6
-};
-
-/** Worth a finding: this many times the heat of the best order, and this many watts more. Common practice, no source. */
-const HEAT_RATIO = 1.3;
-const HEAT_W = 0.5;
 
 /** A larger lug above a smaller one that carries a fifth of its current or less. Common practice, no source. */
 const CURRENT_RATIO = 5;
@@ -55,20 +35,16 @@ export const stackOrder = defineRule({
 
 	*check(study) {
 		for (const stack of study.stacks) {
-			const { thread } = stack.terminal;
-			if (thread === null) continue;
-			const { layers, byCase } = stackCurrents(study, stack);
+			if (stack.terminal.thread === null) continue;
+			const currents = stackCurrents(study, stack);
+			const { layers, byCase } = currents;
 			if (layers.length < 2) continue;
 
 			const name = study.studName(stack.key);
 			const at = [studSubject(stack.key)] as const;
-			const heat = (injected: readonly number[]) => jointHeatW(injected, FACE_OHM[thread]);
-			const worst = byCase
-				.map(({ caseId, injectedA }) => ({ caseId, drawnW: heat(injectedA), ...bestOrder(injectedA, heat) }))
-				.sort((a, b) => b.drawnW - b.bestW - (a.drawnW - a.bestW))[0];
-			if (worst && worst.drawnW > HEAT_RATIO * worst.bestW && worst.drawnW - worst.bestW > HEAT_W) {
-				const best = worst.order.map((index) => stack.layers[layers[index]!]!.label).join(', ');
-				yield { message: 'heat', data: { name, drawnW: worst.drawnW, bestW: worst.bestW, best: capital(best) }, at, caseId: worst.caseId };
+			const { drawnW, bestW, labels, caseId } = bestOrder(study.diagram, stack, currents);
+			if (isWorthwhile(drawnW, bestW)) {
+				yield { message: 'heat', data: { name, drawnW, bestW, best: capital(labels.join(', ')) }, at, caseId };
 				continue;
 			}
 			const bridged = bridgedPad(study, stack.key, layers, byCase);
@@ -78,36 +54,6 @@ export const stackOrder = defineRule({
 });
 
 const watts = (value: number): string => `${compactNumber(value, 2)} W`;
-
-/** Each face carries all that comes from above it; the lowest is the seat. */
-function jointHeatW(injectedA: readonly number[], faceOhm: number): number {
-	let aboveA = 0;
-	let heatW = 0;
-	for (const currentA of injectedA.toReversed()) {
-		aboveA += currentA;
-		heatW += faceOhm * aboveA ** 2;
-	}
-	return heatW;
-}
-
-/** Coolest order: all of them for up to six things, otherwise the largest current lowest. */
-function bestOrder(injectedA: readonly number[], heat: (injected: readonly number[]) => number): { order: number[]; bestW: number } {
-	const indices = [...injectedA.keys()];
-	const bySize = indices.toSorted((a, b) => Math.abs(injectedA[b]!) - Math.abs(injectedA[a]!));
-	const candidates = indices.length <= 6 ? [bySize, ...permutations(indices)] : [bySize];
-	let best = { order: bySize, bestW: Infinity };
-	for (const order of candidates) {
-		const bestW = heat(order.map((index) => injectedA[index]!));
-		// A hair's breadth better is not better: the order by size is the one people can remember.
-		if (bestW < best.bestW * (1 - 1e-9)) best = { order, bestW };
-	}
-	return best;
-}
-
-function* permutations(items: readonly number[]): Generator<number[]> {
-	if (items.length < 2) yield [...items];
-	else for (const [index, item] of items.entries()) for (const rest of permutations(items.toSpliced(index, 1))) yield [item, ...rest];
-}
 
 function bridgedPad(study: Study, key: string, layers: readonly number[], byCase: ReturnType<typeof stackCurrents>['byCase']) {
 	const stack = study.stack(key)!;

@@ -1,12 +1,11 @@
 import { usableLengthMm } from '#core/parts';
-import { threadText } from '#core/studs';
+import { threadNeededMm, threadText } from '#core/studs';
 import { thread, type ThreadId } from '#core/tables';
 import { compactNumber } from '#core/units';
 import { defineRule } from './define.ts';
 import { studSubject } from './subjects.ts';
 
-/** Threads that must show beyond the nut, and the share of the nut below which the joint cannot be trusted. */
-const THREADS_BEYOND = 1.5;
+/** Share of the nut below which the joint cannot be trusted: common practice, no source. */
 const LEAST_OF_NUT = 0.8;
 
 export const studTooShort = defineRule({
@@ -29,8 +28,8 @@ export const studTooShort = defineRule({
 	*check(study) {
 		for (const { key, terminal, heightMm, threadLeftMm, hardwareAssumed } of study.stacks) {
 			if (terminal.thread === null || terminal.usableLengthMm === null || threadLeftMm === null) continue;
-			const { nutHeightMm, pitchMm } = thread(terminal.thread);
-			const neededMm = nutHeightMm + THREADS_BEYOND * pitchMm;
+			const { nutHeightMm } = thread(terminal.thread);
+			const neededMm = threadNeededMm(terminal.thread);
 			const engagedMm = terminal.usableLengthMm - heightMm;
 			if (engagedMm >= neededMm - ROUNDING_MM) continue;
 			yield {

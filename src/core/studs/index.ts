@@ -3,3 +3,14 @@ export type { Layer, Stack } from './types.ts';
 export { fullOrder, isHardware, landings } from './order.ts';
 export { stackOf, stacksOf } from './stack-of.ts';
 export { threadText } from './words.ts';
+
+/** Currents, heat, and the best order. */
+export { jointsOf, type Joint, type TerminalCurrents } from './joints.ts';
+export { bestOrder, isWorthwhile, type Arrangement } from './best-order.ts';
+export { obstaclesOf, threadNeededMm, type Obstacle } from './obstacles.ts';
+export type { Relief } from './reliefs.ts';
+
+/** Seen from above. */
+export { COVER_AIR_MM, underUsualCover, USUAL_END_COVER } from './cover.ts';
+export { holeFit, type HoleFit } from './hole.ts';
+export { planView, type Neighbour, type PlanBlock, type PlanLug, type PlanView } from './plan-view.ts';

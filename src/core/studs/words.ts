@@ -5,7 +5,7 @@ import { compactNumber } from '#core/units';
 import type { Stack } from './types.ts';
 
 /** Insulated rings are made up to 10 AWG; above that terminals are tube lugs. */
-const LARGEST_RING_MM2 = 6;
+export const LARGEST_RING_MM2 = 6;
 
 const HARDWARE = { washer: 'washer', 'lock-washer': 'lock washer', nut: 'nut', fuse: 'fuse' } as const;
 
