@@ -41,6 +41,8 @@ export const checkResult = (given: Partial<CheckResult> = {}): CheckResult => ({
 	conductors: {},
 	studV: {},
 	studFaultA: {},
+	studPole: {},
+	studLostV: {},
 	stacks: {},
 	notChecked: [],
 	assumptions: [],

@@ -65,7 +65,11 @@ describe('a conductor', () => {
 			dropV: 0.36,
 			letThroughA: Infinity,
 			protectedBy: [],
-			pole: 'positive' as const
+			pole: 'positive' as const,
+			ambientC: 30,
+			greatestDeviceA: 90,
+			faultA: 1200,
+			isCranking: false
 		};
 		worker.answer({ conductors: { W1: figures } });
 		flushSync();

@@ -1,8 +1,10 @@
 import type { Diagram } from '#core/diagram';
 import { buildStudy, holdBack, runRules, type Study } from '#core/rules';
 import { assumptionsOf } from './assumptions.ts';
+import { studFaults } from './fault-currents.ts';
 import { conductorFigures } from './figures.ts';
 import { notChecked } from './not-checked.ts';
+import { studVoltsLost } from './stud-volts-lost.ts';
 import type { CheckResult } from './types.ts';
 
 /** Checks one state of a diagram. Pure; never throws on a diagram that passes its schema. */
@@ -14,6 +16,8 @@ export function checkDiagram(diagram: Diagram): CheckResult {
 		conductors: Object.fromEntries(study.conductors.map((view) => [view.id, conductorFigures(study, view)])),
 		studV: studVolts(study),
 		studFaultA: studFaults(study),
+		studPole: studPoles(study),
+		studLostV: studVoltsLost(study),
 		stacks: Object.fromEntries(study.stacks.map(({ key, sentence }) => [key, sentence])),
 		notChecked: notChecked(study, heldBack),
 		assumptions: assumptionsOf(study, findings),
@@ -30,12 +34,5 @@ function studVolts({ network, cases }: Study): CheckResult['studV'] {
 	);
 }
 
-function studFaults({ network, faults }: Study): CheckResult['studFaultA'] {
-	const studs = [...network.nodeOf].filter(([key]) => !key.includes('@'));
-	return Object.fromEntries(
-		studs.flatMap(([key, node]) => {
-			const short = faults.short(node, 'greatest');
-			return short ? [[key, short.currentA]] : [];
-		})
-	);
-}
+const studPoles = ({ network }: Study): CheckResult['studPole'] =>
+	Object.fromEntries([...network.nodeOf].filter(([key]) => !key.includes('@')).map(([key, node]) => [key, network.poles[node]!]));

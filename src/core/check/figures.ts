@@ -1,6 +1,8 @@
 import type { ConductorView, Study } from '#core/rules';
 import { workingTemperatureC } from '#core/conductors';
+import { greatestDevice } from '#core/profiles';
 import { ampsText } from '#core/units';
+import { faultCurrentA } from './fault-currents.ts';
 import type { ConductorFigures } from './types.ts';
 
 export function conductorFigures(
@@ -26,6 +28,12 @@ export function conductorFigures(
 		dropV: continuous.currentA * branch.resistanceOhm,
 		letThroughA,
 		protectedBy: letThroughA === Infinity ? [] : [...new Set(devices)],
-		pole
+		pole,
+		ambientC,
+		greatestDeviceA: greatestDevice(study.profile, ampacity, study.diagram.system.nominalV).currentA,
+		faultA: greater(faultCurrentA(study, branch.a), faultCurrentA(study, branch.b)),
+		isCranking: conductor.use === 'cranking'
 	};
 }
+
+const greater = (a: number | null, b: number | null): number | null => (a === null || (b !== null && b > a) ? b : a);

@@ -3,4 +3,6 @@ export { checkDiagram } from './check-diagram.ts';
 export { countAccepted, countFindings, countText } from './count.ts';
 export { suggestedCases, type SuggestedCase } from './suggested-cases.ts';
 export { subjectText } from './subject-text.ts';
+export { faultCurrentA } from './fault-currents.ts';
+export type { StudVoltsLost } from './stud-volts-lost.ts';
 export type { CheckResult, ConductorFigures } from './types.ts';

@@ -1,6 +1,7 @@
 import type { CaseId, ConductorId, StudKey } from '#core/diagram';
 import type { Pole } from '#core/network';
 import type { Finding } from '#core/rules';
+import type { StudVoltsLost } from './stud-volts-lost.ts';
 
 /** Figures shown beside a conductor; plain data, because it crosses from the worker. */
 export interface ConductorFigures {
@@ -20,6 +21,14 @@ export interface ConductorFigures {
 	/** "F1 100 A", in words; empty when unprotected. */
 	readonly protectedBy: readonly string[];
 	readonly pole: Pole;
+	/** Around it, °C. */
+	readonly ambientC: number;
+	/** Greatest device the profile allows for it, amps. */
+	readonly greatestDeviceA: number;
+	/** Greatest short-circuit current at its worse end, amps; null for returns. */
+	readonly faultA: number | null;
+	/** Starter motor's supply: exempt from protection and amperage. */
+	readonly isCranking: boolean;
 }
 
 /** Outcome of one check of one state of a diagram. */
@@ -31,6 +40,9 @@ export interface CheckResult {
 	readonly studV: Readonly<Record<CaseId, Readonly<Record<StudKey, number>>>>;
 	/** Greatest short-circuit current at each positive stud, amps, to the return beside it. */
 	readonly studFaultA: Readonly<Record<StudKey, number>>;
+	readonly studPole: Readonly<Record<StudKey, Pole>>;
+	/** Volts away from what feeds it, for studs of a pole with a supply. */
+	readonly studLostV: Readonly<Record<StudKey, StudVoltsLost>>;
 	/** Stack sentence of each stud with something on it. */
 	readonly stacks: Readonly<Record<StudKey, string>>;
 	/** What could not be or is not checked, in words. */
