@@ -2,7 +2,7 @@
  * The lines of one direction on which a route may run. Each is of use only near what it was drawn for: from there on
  * to the next body to both sides. That keeps the search small without losing shortest ways.
  */
-import type { Stretch } from './tracks.ts';
+import type { Stretch } from './stretch-bins.ts';
 
 export interface Span {
 	readonly from: number;

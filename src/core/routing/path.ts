@@ -2,6 +2,7 @@
 import { boxOfPoints, boxesIntersect, inflateBox, simplifyOrthogonal, unionBoxes, type Box, type Point } from '#core/geometry';
 import { Grid } from './grid.ts';
 import { cheapestPath } from './search.ts';
+import { sketchOf } from './sketch.ts';
 import { CLEARANCE_MM, BODY_GAP_MM, WINDOW_MM } from './settings.ts';
 import type { FindBoxes, Stub } from './stub.ts';
 import type { Tracks } from './tracks.ts';
@@ -22,7 +23,12 @@ export function pathOf(from: Stub, to: Stub, widthMm: number, around: Around): P
 	const leg = { from, to, widthMm };
 	const tidy = Math.min(widthMm / 2 + BODY_GAP_MM, CLEARANCE_MM);
 	const near = windowOf(leg, WINDOW_MM, around.find);
-	const attempts: Attempt[] = [{ window: near, offsetsMm: [CLEARANCE_MM], keepOffMm: tidy, sparse: true, throughParts: false }];
+	const attempts: Attempt[] = [];
+	const first = { window: near, offsetsMm: [CLEARANCE_MM], keepOffMm: tidy, sparse: true, throughParts: false };
+	const bodies = around.find(near);
+	const sketch = bodies.length > MANY_BODIES ? sketchOf(from, to, bodies, around.tracks) : null;
+	if (sketch) attempts.push({ ...first, ...sketch });
+	attempts.push(first);
 	if (around.thorough) {
 		const wide = windowOf(leg, WINDOW_MM * 4, around.find);
 		attempts.push(
@@ -52,21 +58,30 @@ interface Attempt {
 	readonly keepOffMm: number;
 	readonly sparse: boolean;
 	readonly throughParts: boolean;
+	/** Where the bodies' lines are drawn; the whole window when left out. */
+	readonly corridor?: readonly Box[];
+	readonly perMm?: number;
 }
+
+/** With more bodies than this between its ends, a route is sketched first. */
+const MANY_BODIES = 30;
 
 const EVERYWHERE: Box = { minX: -1e9, minY: -1e9, maxX: 1e9, maxY: 1e9 };
 
 function tryPath(leg: Leg, attempt: Attempt, { find, tracks }: Around): Point[] | null {
-	const { window } = attempt;
+	const { window, corridor } = attempt;
+	const obstacles = find(window);
 	const grid = new Grid({
 		...attempt,
-		obstacles: find(window),
+		obstacles,
+		landmarks: corridor ? obstacles.filter((body) => corridor.some((box) => boxesIntersect(body, box))) : obstacles,
+		corridor: corridor ?? [window],
+		spread: corridor !== undefined,
 		ends: [leg.from, leg.to],
 		widthMm: leg.widthMm,
-		horizontal: tracks?.horizontalIn(window) ?? [],
-		vertical: tracks?.verticalIn(window) ?? []
+		tracks
 	});
-	return cheapestPath(grid, leg.from, leg.to);
+	return cheapestPath(grid, leg.from, leg.to, attempt.perMm);
 }
 
 /** The ends and a margin, and room to walk around whatever stands across the margin's edge. */

@@ -23,6 +23,9 @@ import type { Obstacle, RouteRequest, Routes } from './types.ts';
 /** Conductors routed at once, above which the first route found stands. */
 const SECOND_LOOK_AT_MOST = 150;
 
+/** Distance between the ends above which a conductor in a large drawing is not routed anew for want of room: it kept clear of crowds. */
+const FAR_MM = 1500;
+
 export interface Router {
 	/**
 	 * Routes of these conductors around these obstacles. Only conductors that are new, whose ends, bends or width
@@ -139,12 +142,13 @@ function repair(runs: readonly Run[], requests: ReadonlyMap<string, RouteRequest
 	const snapshot = runs.map((run) => ({ points: movable(run.points), hold: run.hold, moved: run.moved }));
 	for (const run of runs) around.tracks.set(run.id, run.points, run.widthMm, true);
 	for (const run of runs) {
-		if (!squeeze.ids.has(run.id)) {
+		const request = requests.get(run.id);
+		if (!request || !squeeze.ids.has(run.id) || (runs.length > SECOND_LOOK_AT_MOST && span(request) > FAR_MM)) {
 			if (run.hold === 'free') run.hold = 'kept';
 			continue;
 		}
 		around.tracks.delete(run.id);
-		run.points = movable(routeOne(requests.get(run.id)!, around).points);
+		run.points = movable(routeOne(request, around).points);
 		run.moved = true;
 		around.tracks.set(run.id, run.points, run.widthMm, true);
 	}
@@ -183,9 +187,10 @@ function routeOne(request: RouteRequest, around: Around): Routed {
 
 const hasBends = ({ bends }: RouteRequest): boolean => bends !== null && bends.length > 0;
 
+const span = ({ from, to }: RouteRequest): number => Math.abs(from.at.x - to.at.x) + Math.abs(from.at.y - to.at.y);
+
 /** Short conductors first: they have the least choice. Ids settle ties, so that the order of the input does not matter. */
 function nearestFirst(requests: readonly RouteRequest[]): RouteRequest[] {
-	const span = ({ from, to }: RouteRequest): number => Math.abs(from.at.x - to.at.x) + Math.abs(from.at.y - to.at.y);
 	return [...requests].sort((a, b) => Number(hasBends(b)) - Number(hasBends(a)) || span(a) - span(b) || compareIds(a, b));
 }
 

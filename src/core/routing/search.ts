@@ -16,7 +16,7 @@ let round = 0;
 const heap = new CostHeap();
 
 /** Places looked at before a long search through a crowded drawing is begun again with less patience. */
-const PATIENCE = 6000;
+const PATIENCE = 3000;
 
 /** How much dearer the rest of the way is reckoned then: the search goes more straight at its goal. */
 const HASTE = 2;
@@ -24,13 +24,21 @@ const HASTE = 2;
 /**
  * Cheapest orthogonal path between two stubs (for very long ones: a fairly cheap one), or null when there is none.
  * It starts and ends on the first line that crosses the stub beyond its body, and turns there at the earliest.
+ *
+ * @param perMm What a millimetre of the way is likely to cost; 1 when nothing is known. More makes the search shorter.
  */
-export function cheapestPath(grid: Grid, from: Stub, to: Stub): Point[] | null {
-	const path = search(grid, from, to, 1, PATIENCE);
-	return path === 'tired' ? (search(grid, from, to, HASTE, Infinity) as Point[] | null) : path;
+export function cheapestPath(grid: Grid, from: Stub, to: Stub, perMm = 1): Point[] | null {
+	const path = search(grid, from, to, { perMm, perBend: BEND_MM }, PATIENCE);
+	if (path !== 'tired') return path;
+	return search(grid, from, to, { perMm: perMm * HASTE, perBend: BEND_MM * HASTE }, Infinity) as Point[] | null;
 }
 
-function search(grid: Grid, from: Stub, to: Stub, haste: number, patience: number): Point[] | null | 'tired' {
+interface Reckoning {
+	readonly perMm: number;
+	readonly perBend: number;
+}
+
+function search(grid: Grid, from: Stub, to: Stub, { perMm, perBend }: Reckoning, patience: number): Point[] | null | 'tired' {
 	const { xs, ys } = grid;
 	const columns = xs.length;
 	const rows = ys.length;
@@ -40,13 +48,6 @@ function search(grid: Grid, from: Stub, to: Stub, haste: number, patience: numbe
 	const goalX = xs[goalNode % columns]!;
 	const goalY = ys[Math.floor(goalNode / columns)]!;
 	const arrive = (DIRECTION[to.side] + 2) & 3;
-
-	/** What is left to pay at least (times the haste): the distance, and the bends that no route can do without. */
-	const atLeast = (column: number, row: number, direction: number): number => {
-		const dx = goalX - xs[column]!;
-		const dy = goalY - ys[row]!;
-		return haste * (Math.abs(dx) + Math.abs(dy) + leastBends(dx, dy, direction, arrive) * BEND_MM);
-	};
 	const open = round;
 	const done = round + 1;
 	const visit = (node: number, direction: number, column: number, row: number, cost: number, before: number): void => {
@@ -56,7 +57,10 @@ function search(grid: Grid, from: Stub, to: Stub, haste: number, patience: numbe
 		best[state] = cost;
 		previous[state] = before;
 		stamp[state] = open;
-		heap.push(state, cost + atLeast(column, row, direction));
+		const dx = goalX - xs[column]!;
+		const dy = goalY - ys[row]!;
+		// What is left to pay: the distance, and the bends that no route can do without.
+		heap.push(state, cost + perMm * (Math.abs(dx) + Math.abs(dy)) + perBend * leastBends(dx, dy, direction, arrive));
 	};
 
 	let seen = 0;
@@ -81,20 +85,18 @@ function search(grid: Grid, from: Stub, to: Stub, haste: number, patience: numbe
 			const heading = (direction + turn) & 3;
 			const sense = heading === 1 || heading === 2 ? 1 : -1;
 			const level = (heading & 1) === 1;
+			const first = level ? column : row;
+			if (!canLeave(level ? grid.openX(row) : grid.openY(column), first, sense)) continue;
 			const steps = level ? grid.alongX(row) : grid.alongY(column);
-			const last = level ? columns - 1 : rows - 1;
+			const place = level ? row : column;
 			let cost = spent + (turn === 0 ? 0 : BEND_MM);
 			// Places where no other line leads off are run over in one go.
-			for (let at = level ? column : row; ;) {
+			for (let at = first; canLeave(steps, at, sense);) {
 				const next = at + sense;
-				if (next < 0 || next > last) break;
 				cost += steps[sense > 0 ? at : next]!;
-				if (cost === Infinity) break;
 				at = next;
 				const there = level ? row * columns + at : at * columns + column;
-				const across = level ? grid.alongY(at) : grid.alongX(at);
-				const place = level ? row : column;
-				if (there !== goalNode && !leadsOff(across, place)) continue;
+				if (there !== goalNode && !leadsOff(level ? grid.openY(at) : grid.openX(at), place)) continue;
 				visit(there, heading, level ? at : column, level ? row : at, cost, state);
 				break;
 			}
@@ -105,6 +107,10 @@ function search(grid: Grid, from: Stub, to: Stub, haste: number, patience: numbe
 
 /** Straight, right, left. */
 const TURNS = [0, 1, 3] as const;
+
+/** Whether a line goes on from this place in this sense. */
+const canLeave = (steps: Float64Array, place: number, sense: 1 | -1): boolean =>
+	sense > 0 ? place < steps.length && steps[place] !== Infinity : place > 0 && steps[place - 1] !== Infinity;
 
 /** Whether a line has a step to either side of this place. */
 const leadsOff = (steps: Float64Array, place: number): boolean =>

@@ -21,6 +21,10 @@ export const BLOCKED_TRACK_PER_MM = 3;
 /** Running too near to such a stretch, without lying on it. */
 export const CLOSE_TRACK_PER_MM = 0.5;
 
+/** For a long conductor, running where more than this many run near already. */
+export const ROOM_BESIDE = 1;
+export const CROWDED_PER_MM = 1;
+
 /** Per millimetre inside a part, when there is no other way at all. */
 export const THROUGH_PART_PER_MM = 50;
 
