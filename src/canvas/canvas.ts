@@ -10,9 +10,11 @@ import { paintGrid } from './paint/grid.ts';
 import { paintOverlay } from './paint/overlay.ts';
 import { Painter } from './paint/painter.ts';
 import { paintItems } from './paint/still.ts';
+import type { Keys, Press } from './pointer.ts';
 import { createPointing } from './pointing.ts';
 import { createScenes } from './scenes.ts';
 import { createStage } from './stage.ts';
+import { createPartPlacer } from './tools/place.ts';
 import {
 	LIFE_SIZE,
 	centredOn,
@@ -29,6 +31,7 @@ import {
 	type View
 } from './viewport.ts';
 
+const NO_KEYS: Keys = { shift: false, alt: false, ctrl: false };
 const NO_INSETS: Insets = { left: 0, top: 0, right: 0, bottom: 0 };
 
 /** Zoom is reported as a share of life size. */
@@ -88,6 +91,8 @@ export function createCanvas(container: HTMLDivElement, host: CanvasHost): Canva
 		setView(view);
 	}
 
+	const placer = createPartPlacer(desk);
+	const carriedTo = (client: Point): Press => ({ at: fromClient(client), keys: NO_KEYS, device: 'mouse' });
 	const pointing = createPointing(desk, { takeView, openMenu: (at, key) => host.openMenu(toClient(at), key) });
 
 	const stopListening = listen(container, {
@@ -125,6 +130,11 @@ export function createCanvas(container: HTMLDivElement, host: CanvasHost): Canva
 		return { x: at.x + left, y: at.y + top };
 	}
 
+	function fromClient(client: Point): Point {
+		const { left, top } = container.getBoundingClientRect();
+		return { x: client.x - left, y: client.y - top };
+	}
+
 	function boxOf(key: ItemKey): Box | null {
 		const stud = desk.index.stud(key);
 		if (stud) return inflateBox({ minX: stud.at.x, minY: stud.at.y, maxX: stud.at.x, maxY: stud.at.y }, 40);
@@ -158,10 +168,11 @@ export function createCanvas(container: HTMLDivElement, host: CanvasHost): Canva
 			if (!item || parseItemKey(key).kind === 'stud') return null;
 			return toClient(toScreen(desk.view, item.route ? pointAtFraction(item.route, 0.5) : boxCentre(item.body ?? item.box)));
 		},
-		toDiagram(client) {
-			const { left, top } = container.getBoundingClientRect();
-			return toDrawing(desk.view, { x: client.x - left, y: client.y - top });
-		},
+		toDiagram: (client) => toDrawing(desk.view, fromClient(client)),
+		carryPart: (kind, client) => desk.shown && placer.show(kind, carriedTo(client)),
+		dropPart: (kind, client) => desk.shown && placer.place(kind, carriedTo(client)),
+		carryEnd: placer.hide,
+		focus: () => container.focus({ preventScroll: true }),
 		cancelGesture() {
 			if (!pointing.cancel()) pointing.escape();
 		},

@@ -27,8 +27,11 @@ export interface CanvasHost {
 	run(command: Command): string | null;
 	select(keys: readonly ItemKey[]): void;
 	setTool(tool: Tool): void;
-	/** A new part of this kind was asked for here; the host makes id, label and defaults and runs the command. */
-	placePart(partKind: string, at: Point): void;
+	/**
+	 * A new part of this kind was asked for here; the host makes id, label and defaults and runs the command. With `on`,
+	 * it is a fuse block that is mounted on that stud in the same step.
+	 */
+	placePart(partKind: string, at: Point, on?: TerminalRef): void;
 	/** Two studs were joined; the host proposes gauge, colour and label and runs the command. */
 	connect(from: TerminalRef, to: TerminalRef): void;
 	/** Right click or long press, in client coordinates. */
@@ -60,8 +63,16 @@ export interface Canvas {
 	reveal(key: ItemKey): void;
 	/** Client coordinates of a part's centre, a conductor's middle or a stud; for tests and menus. */
 	clientPoint(key: ItemKey): Point | null;
-	/** Drawing coordinates of a point on the screen, for drops from the shelf. */
+	/** Drawing coordinates of a point on the screen. */
 	toDiagram(client: Point): Point;
+	/** A part that is dragged here from outside: shown where it would come to lie. */
+	carryPart(partKind: string, client: Point): void;
+	/** Sets down what was carried: as a click with the place tool does. */
+	dropPart(partKind: string, client: Point): void;
+	/** The part was carried away again. */
+	carryEnd(): void;
+	/** Gives the sheet the keyboard. */
+	focus(): void;
 	cancelGesture(): void;
 	destroy(): void;
 }

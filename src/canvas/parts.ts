@@ -1,5 +1,5 @@
 /** What tools ask about the parts of a diagram. Answers come from the parts' definitions, never from their kind's name. */
-import type { Diagram, PartId, TerminalRef } from '#core/diagram';
+import type { Diagram, Part, PartId, TerminalRef } from '#core/diagram';
 import { boxCentre, type Point, type Side } from '#core/geometry';
 import type { Primitive } from '#core/graphics';
 import { partBox, placeBox, placedTerminal, poseOf, terminalPoint } from '#core/layout';
@@ -52,9 +52,21 @@ export function standingAt(diagram: Diagram, id: PartId, centre: Point): Point {
 	return { x: centre.x - own.x, y: centre.y - own.y };
 }
 
-/** A new part of this kind as it will be drawn, around (0, 0); null for an unknown kind. */
-export function ghostOf(kind: string): readonly Primitive[] | null {
-	if (!definitionOf(kind)) return null;
+/** A part about to be placed. */
+export interface Ghost {
+	readonly part: Part;
+	/** As it will be drawn, around (0, 0). */
+	readonly primitives: readonly Primitive[];
+	/** Of a fuse block: where its plate is. */
+	readonly plate: Point | null;
+}
+
+/** Null for an unknown kind. */
+export function ghostOf(kind: string): Ghost | null {
+	const definition = definitionOf(kind);
+	if (!definition) return null;
 	const at = { x: 0, y: 0 };
-	return drawPart('ghost', { kind, label: '', at, rotation: 0, params: newParams(kind), note: '' }, { at, turn: 0 }).primitives;
+	const part: Part = { kind, label: '', at, rotation: 0, params: newParams(kind), note: '' };
+	const plate = definition.mounts ? (describe(part).terminals.find(({ mountingPlate }) => mountingPlate)?.at ?? null) : null;
+	return { part, primitives: drawPart('ghost', part, { at, turn: 0 }).primitives, plate };
 }

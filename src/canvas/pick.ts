@@ -69,6 +69,10 @@ export function studAt(
 	return best;
 }
 
+/** Whether a part is drawn so small that one of its studs cannot be aimed at. */
+export const isFarOut = ({ index, view }: Pickable, part: ItemKey, device: Device): boolean =>
+	(index.scene.items.get(part)?.terminals ?? []).some(({ radiusMm }) => radiusMm * view.zoom < STUD_PICK_MIN_PX[device]);
+
 /** The topmost part whose body holds the point. */
 export function partAt(index: SceneIndex, at: Point): ItemKey | null {
 	let top: ItemKey | null = null;

@@ -57,6 +57,35 @@ describe('the connect tool', () => {
 });
 
 describe('the place tool', () => {
+	test('a fuse block over a stud is shown and placed on that stud, as when it is dragged there', () => {
+		const h = hands(bench());
+		h.setTool({ kind: 'place', partKind: 'fuse-block' });
+		h.move(h.point('stud:B1.pos'));
+		expect(h.desk.overlay.tag?.text).toBe('mounts here: B1 +');
+		expect(h.desk.overlay.ghost).toBeNull();
+		expect([...h.desk.dragged!.items.keys()]).toHaveLength(1);
+		h.click(h.point('stud:B1.pos'));
+		expect(h.log).toEqual(['place fuse-block on B1.pos']);
+		expect(h.desk.dragged).toBeNull();
+		expect(h.desk.overlay).toMatchObject({ tag: null, target: null, seeks: null });
+	});
+
+	test('a fuse block is placed on the stud that a finger taps', () => {
+		const h = hands(bench());
+		h.setTool({ kind: 'place', partKind: 'fuse-block' });
+		const at = h.point('stud:D1.L');
+		const finger = {
+			id: 7,
+			at: { x: at.x + 6, y: at.y + 5 },
+			keys: { shift: false, alt: false, ctrl: false },
+			device: 'touch',
+			timeMs: 1
+		} as const;
+		h.feed({ kind: 'down', button: 0, space: false, ...finger });
+		h.feed({ kind: 'up', ...finger });
+		expect(h.log).toEqual(['place fuse-block on D1.L']);
+	});
+
 	test('shows the part with its studs under the pointer, on the grid, and places it there', () => {
 		const h = hands(bench());
 		h.setTool({ kind: 'place', partKind: 'battery' });

@@ -351,3 +351,42 @@ test('hovering a mark says what the rule asks for, and how many more there are',
 	h.move(h.desk.marks[0]!.at);
 	expect(h.desk.overlay.tag).toMatchObject({ text: 'first (and 1 more)', tone: 'bad' });
 });
+
+describe('what a drag from a stud means', () => {
+	test('the post of a loose fuse block moves the block, unless the post was selected', () => {
+		const h = hands(bench());
+		const post = h.point('stud:F1.post');
+		h.drag(post, plus(post, 100, 50));
+		expect(h.log).toEqual(['move 1 part']);
+		h.click(h.point('stud:F1.post'));
+		h.drag(h.point('stud:F1.post'), h.point('stud:W1.pos'));
+		expect(h.log).toEqual(['move 1 part', 'connect F1.post W1.pos']);
+	});
+
+	test('the post of a mounted one starts a conductor', () => {
+		const h = hands(bench());
+		h.drag(h.point('part:F1'), h.point('stud:D1.R'));
+		h.drag(h.point('stud:F1.post'), h.point('stud:W1.pos'));
+		expect(h.log.at(-1)).toBe('connect F1.post W1.pos');
+	});
+
+	test('far out, a drag from a small stud neither moves its part nor draws, and says what would', () => {
+		const h = hands(bench(), { view: { x: 0, y: 0, zoom: 0.15 } });
+		const before = h.diagram;
+		h.drag(h.point('stud:B1.pos'), plus(h.point('stud:B1.pos'), 40, 0));
+		expect(h.diagram).toBe(before);
+		expect(h.log).toEqual([expect.stringContaining('Zoom in, or use Connect')]);
+		h.click(h.point('part:B1'));
+		h.drag(h.point('stud:B1.pos'), plus(h.point('stud:B1.pos'), 40, 0));
+		expect(h.log.at(-1)).toBe('move 1 part');
+	});
+
+	test('far out, a part does not move by a twitch', () => {
+		const h = hands(bench(), { view: { x: 0, y: 0, zoom: 0.15 } });
+		const before = h.diagram;
+		h.drag(h.point('part:W1'), plus(h.point('part:W1'), 6, 0));
+		expect(h.diagram).toBe(before);
+		h.drag(h.point('part:W1'), plus(h.point('part:W1'), 20, 0));
+		expect(h.log).toEqual(['move 1 part']);
+	});
+});

@@ -4,6 +4,7 @@
  */
 import {
 	compose,
+	itemKey,
 	mountBlock,
 	moveParts,
 	parseItemKey,
@@ -15,10 +16,11 @@ import {
 } from '#core/diagram';
 import { distance, snapPoint, type Point } from '#core/geometry';
 import type { Press } from '../pointer.ts';
-import { studAt } from '../pick.ts';
+import { isFarOut } from '../pick.ts';
 import type { StudPlace } from '../scene-index.ts';
-import { bodyCentre, partCentre, plateOf, platePoint, standingAt, studFacts } from '../parts.ts';
-import { GRID_MM, PICK_PX } from '../theme.ts';
+import { bodyCentre, partCentre, plateOf, platePoint, standingAt } from '../parts.ts';
+import { mountsText, seatFor } from '../seat.ts';
+import { FAR_DRAG_PX, GRID_MM } from '../theme.ts';
 import type { Desk, Drag } from '../tools/tool.ts';
 import { toDrawing } from '../viewport.ts';
 
@@ -28,11 +30,15 @@ export function dragParts(desk: Desk, lead: PartId, ids: readonly PartId[], from
 	const block = ids.length === 1 ? plateOf(desk.model.diagram, lead) : null;
 	const plate = block === null ? null : platePoint(desk.model.diagram, { part: lead, terminal: block });
 	let command: Command | null = null;
+	// Far out a twitch of the hand is a long way: the part has to be meant.
+	let meant = !isFarOut(desk, itemKey('part', lead), from.device);
 
 	function move(press: Press): void {
+		meant ||= distance(press.at, from.at) >= FAR_DRAG_PX;
+		if (!meant) return;
 		const pointer = toDrawing(desk.view, press.at);
 		const by = { x: pointer.x - start.x, y: pointer.y - start.y };
-		const stud = plate && hostStud(desk, lead, { x: plate.x + by.x, y: plate.y + by.y }, press);
+		const stud = plate && seatFor(desk, { x: plate.x + by.x, y: plate.y + by.y }, press, lead);
 		command = moved(desk, lead, ids, by, stud);
 		const refused = desk.preview(command);
 		if (refused !== null) command = null;
@@ -97,26 +103,4 @@ function moved(desk: Desk, lead: PartId, ids: readonly PartId[], by: Point, on: 
 	});
 	if (free.length > 0) commands.unshift(moveParts({ parts: free, by: step }));
 	return commands.length === 1 ? commands[0]! : compose(commands[0]!.label, commands);
-}
-
-function hostStud(desk: Desk, block: PartId, plate: Point, press: Press): StudPlace | null {
-	const accepts = (stud: StudPlace): boolean => {
-		const ref = terminalRef(parseItemKey(stud.key).id);
-		if (withBlocks(desk.model.diagram, [block]).has(ref.part)) return false;
-		return studFacts(desk.model.diagram, ref)?.takesBlock ?? false;
-	};
-	const under = studAt(desk, press.at, press.device, 0, accepts);
-	if (under) return under;
-	const reach = PICK_PX[press.device] / desk.view.zoom;
-	const near = desk.index.studs
-		.near(plate, reach + 10)
-		.map(({ key }) => desk.index.stud(key)!)
-		.filter((stud) => distance(stud.at, plate) <= Math.max(reach, stud.radiusMm * 1.5) && accepts(stud));
-	return near[0] ?? null;
-}
-
-function mountsText(desk: Desk, stud: StudPlace): string {
-	const ref = terminalRef(parseItemKey(stud.key).id);
-	const facts = studFacts(desk.model.diagram, ref);
-	return `mounts here: ${desk.model.diagram.parts[ref.part]!.label} ${facts?.label ?? ''}`.trim();
 }

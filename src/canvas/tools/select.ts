@@ -5,9 +5,10 @@ import { dragConductor, dragEnd, studName } from '../drags/conductor.ts';
 import { dragParts } from '../drags/parts.ts';
 import { dragSegment } from '../drags/segment.ts';
 import type { Overlay } from '../overlay.ts';
-import { studFacts } from '../parts.ts';
-import { partAt, pick, thingAt, type Target } from '../pick.ts';
+import { plateOf, studFacts } from '../parts.ts';
+import { partAt, pick, studAt, thingAt, type Target } from '../pick.ts';
 import type { Press } from '../pointer.ts';
+import { STUD_PICK_MIN_PX } from '../theme.ts';
 import { toDrawing } from '../viewport.ts';
 import type { CanvasTool, Desk, Drag } from './tool.ts';
 
@@ -38,6 +39,7 @@ export function createSelectTool(desk: Desk): CanvasTool {
 			const handle = pick(desk, from.at, from.device);
 			if (handle?.kind === 'handle') return dragEnd(desk, handle.conductor, handle.end);
 			const target = thingAt(desk, from.at, from.device);
+			if (target && target.kind !== 'stud' && meansTinyStud(desk, from)) return refuseTinyStud(desk);
 			switch (target?.kind) {
 				case 'stud':
 					return dragFromStud(desk, target, from);
@@ -58,10 +60,30 @@ export function createSelectTool(desk: Desk): CanvasTool {
 	};
 }
 
-/** The plate of a fuse block takes no lug: from there one drags the block. */
+/**
+ * The plate of a fuse block takes no lug: from there one drags the block. So one does from the post of a block that
+ * sits nowhere yet: it is mostly post, and first of all it wants its place. A post that was selected is meant itself.
+ */
 function dragFromStud(desk: Desk, { key, stud }: Extract<Target, { kind: 'stud' }>, from: Press): Drag {
+	const { diagram } = desk.model;
 	const ref = terminalRef(parseItemKey(key).id);
-	return studFacts(desk.model.diagram, ref)?.takesLug ? dragConductor(desk, ref) : dragFromPart(desk, stud.item, from);
+	const isLooseBlock = plateOf(diagram, ref.part) !== null && !diagram.mounts[ref.part];
+	const means = studFacts(diagram, ref)?.takesLug && (!isLooseBlock || desk.selection.has(key));
+	return means ? dragConductor(desk, ref) : dragFromPart(desk, stud.item, from);
+}
+
+/**
+ * Far out, a drag from a stud that is too small to be aimed at is more likely meant for the stud than for its part.
+ * A part that was selected first is meant itself.
+ */
+function meansTinyStud(desk: Desk, { at, device }: Press): boolean {
+	const stud = studAt(desk, at, device);
+	return stud !== null && stud.radiusMm * desk.view.zoom < STUD_PICK_MIN_PX[device] && !desk.selection.has(stud.item);
+}
+
+function refuseTinyStud(desk: Desk): Drag {
+	desk.host.announce('Zoom in, or use Connect, to draw from small terminals. To move a part at this zoom, select it first.');
+	return { move: () => undefined, end: () => undefined, cancel: () => undefined };
 }
 
 /**

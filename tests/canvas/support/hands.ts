@@ -78,7 +78,7 @@ export function hands(start: Diagram, options: { findings?: readonly Finding[]; 
 			set({ selection: new Set(keys) });
 		},
 		setTool: (tool) => set({ tool }),
-		placePart: (kind, at) => log.push(`place ${kind} at ${at.x},${at.y}`),
+		placePart: (kind, at, on) => log.push(`place ${kind} ${on ? `on ${on.part}.${on.terminal}` : `at ${at.x},${at.y}`}`),
 		connect: (from, to) => log.push(`connect ${from.part}.${from.terminal} ${to.part}.${to.terminal}`),
 		openMenu: (_, key) => log.push(`menu ${key}`),
 		announce: (text) => log.push(text),
