@@ -10,15 +10,19 @@ import {
 	type Fragment,
 	type ItemKey
 } from '#core/diagram';
-import type { Point } from '#core/geometry';
+import { translateBox, type Point } from '#core/geometry';
 import { fragmentText, readFragment } from './clipboard.ts';
 import type { Editor } from './editor.svelte.ts';
+import { bodiesIn, shiftToFree } from './free-place.ts';
 import { messages } from './messages.ts';
 import { GRID_MM } from './new-part.ts';
 import { selectedIds } from './selection.ts';
 
-/** Copies lie beside the original, so that they can be seen to be two. */
+/** Where copies are tried first. */
 const BESIDE: Point = { x: 4 * GRID_MM, y: 4 * GRID_MM };
+const AS_COPIED: Point = { x: 0, y: 0 };
+/** Between copies and what is there. */
+const CLEAR_MM = 20;
 
 export function deleteSelection(editor: Editor): void {
 	const { parts, conductors } = selectedIds(editor.selection);
@@ -70,10 +74,14 @@ export function pasteText(editor: Editor, text: string): readonly ItemKey[] {
 		editor.refuse(read.problem);
 		return [];
 	}
-	return insert(editor, read.fragment, clearOf(editor, read.fragment));
+	return insert(editor, read.fragment, AS_COPIED);
 }
 
-function insert(editor: Editor, fragment: Fragment, by: Point): readonly ItemKey[] {
+/** Copies lie beside what is there, so that they can be seen to be two. */
+function insert(editor: Editor, fragment: Fragment, first: Point): readonly ItemKey[] {
+	const bodies = bodiesIn({ ...editor.diagram, ...fragment }).map((body) => translateBox(body, first));
+	const further = shiftToFree(bodies, bodiesIn(editor.diagram), CLEAR_MM);
+	const by = { x: first.x + further.x, y: first.y + further.y };
 	const ids = insertedIds(editor.diagram, fragment);
 	if (editor.run(insertFragment({ fragment, by })) !== null) return [];
 	const keys = [
@@ -82,14 +90,4 @@ function insert(editor: Editor, fragment: Fragment, by: Point): readonly ItemKey
 	];
 	editor.select(keys);
 	return keys;
-}
-
-/** The first offset at which no copy lies exactly on a part that is there. */
-function clearOf(editor: Editor, fragment: Fragment): Point {
-	const place = ({ x, y }: Point) => `${x} ${y}`;
-	const taken = new Set(Object.values(editor.diagram.parts).map(({ at }) => place(at)));
-	const free = (by: Point) => Object.values(fragment.parts).every(({ at }) => !taken.has(place({ x: at.x + by.x, y: at.y + by.y })));
-	let by: Point = { x: 0, y: 0 };
-	while (!free(by)) by = { x: by.x + BESIDE.x, y: by.y + BESIDE.y };
-	return by;
 }

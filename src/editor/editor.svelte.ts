@@ -177,8 +177,8 @@ export class Editor implements Pick<CanvasHost, 'run' | 'select' | 'setTool' | '
 		this.#say(reason, 'refused');
 	}
 
-	placePart(partKind: string, at: Point): void {
-		const made = newPart(this.diagram, partKind, at);
+	placePart(partKind: string, at: Point, on?: TerminalRef): void {
+		const made = newPart(this.diagram, partKind, at, on);
 		if (this.run(made.command) !== null) return;
 		this.select([made.key]);
 		this.setTool(SELECT);

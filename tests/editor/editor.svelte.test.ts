@@ -1,6 +1,8 @@
 import { flushSync } from 'svelte';
 import { describe, expect, test } from 'vitest';
 import { editPart, moveParts, removeItems } from '#core/diagram';
+import { boxesIntersect } from '#core/geometry';
+import { partBox } from '#core/layout';
 import { deleteSelection, duplicate, nudge, selectAll, turn } from '#editor';
 import { newEditor } from './support.ts';
 
@@ -96,11 +98,29 @@ test('it is dirty after a change, and clean again once that state is saved or un
 describe('placing', () => {
 	test('designates a part by its class letter and the next number, on the grid, and selects it', () => {
 		const { editor } = newEditor();
-		editor.placePart('load', { x: 12.4, y: -3 });
+		editor.placePart('load', { x: 12.4, y: 603 });
 		const part = editor.diagram.parts['E2']!;
-		expect(part).toMatchObject({ kind: 'load', label: 'E2', at: { x: 10, y: -5 } });
+		expect(part).toMatchObject({ kind: 'load', label: 'E2', at: { x: 10, y: 605 } });
 		expect([...editor.selection]).toEqual(['part:E2']);
 		expect(editor.undoLabel).toBe('place E2');
+	});
+
+	test('where another part stands, it goes beside it', () => {
+		const { editor } = newEditor();
+		const there = editor.diagram.parts['E1']!;
+		editor.placePart('load', there.at);
+		expect(boxesIntersect(partBox(editor.diagram, 'E1')!, partBox(editor.diagram, 'E2')!)).toBe(false);
+	});
+
+	test('a fuse block is set on a stud in one step', () => {
+		const { editor } = newEditor();
+		const before = editor.diagram;
+		const battery = Object.keys(before.parts).find((id) => before.parts[id]!.kind === 'battery')!;
+		const on = { part: battery, terminal: 'pos' };
+		editor.placePart('fuse-block', { x: 0, y: 0 }, on);
+		expect(editor.diagram.mounts).toEqual({ F1: on });
+		editor.undo();
+		expect(editor.diagram).toEqual(before);
 	});
 
 	test('a kind that is not in the library is a fault of the program', () => {
@@ -117,7 +137,10 @@ test('duplicates lie beside the original under designations of their own', () =>
 	expect(Object.keys(editor.diagram.parts)).toHaveLength(4);
 	expect(Object.values(editor.diagram.conductors).map(({ label }) => label)).toEqual(['W1', 'W2']);
 	const copy = Object.values(editor.diagram.parts).find(({ label }) => label === 'E2')!;
-	expect(copy.at).toEqual({ x: 320, y: 20 });
+	const boxes = (labels: RegExp) =>
+		Object.entries(editor.diagram.parts).flatMap(([id, { label }]) => (labels.test(label) ? [partBox(editor.diagram, id)!] : []));
+	expect((copy.at.x % 5) + (copy.at.y % 5)).toBe(0);
+	for (const original of boxes(/1$/)) for (const box of boxes(/2$/)) expect(boxesIntersect(original, box)).toBe(false);
 });
 
 test('views follow the editor', () => {
