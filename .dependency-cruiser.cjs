@@ -56,6 +56,7 @@ const mayImport = {
 		'core/network'
 	],
 	'core/check': ['core'],
+	'core/remedies': ['core'],
 	'core/explain': ['core'],
 	'core/examples': ['core'],
 	editor: ['core', 'files', 'canvas/host', 'canvas/index'],
