@@ -13,36 +13,46 @@ export interface StudVoltsLost {
  * above the lowest − terminal. Studs of no pole, and metal without a supply, have none. Continuous cases only.
  */
 export function studVoltsLost({ network, nets, cases }: Study): Record<StudKey, StudVoltsLost> {
-	const terminals = suppliesOf(network, nets.of);
-	const studs = [...network.nodeOf].filter(([key, node]) => !key.includes('@') && isPole(network.poles[node]));
+	const supplies = suppliesOf(network, nets.of);
+	const studs = [...network.nodeOf].flatMap(([key, node]) => {
+		const supply = key.includes('@') ? undefined : supplies[network.poles[node]!]?.get(nets.of(node));
+		return supply ? [{ key, node, supply }] : [];
+	});
 	const lost: Record<StudKey, StudVoltsLost> = {};
 	for (const { id, operatingCase, point } of cases) {
 		if (point.status !== 'solved' || operatingCase.duration !== 'continuous') continue;
-		const reference = new Map<string, number>();
-		for (const [key, nodes] of terminals) {
+		for (const { pole, nodes, reference } of [...supplies.positive.values(), ...supplies.negative.values()]) {
 			const volts = nodes.map((node) => point.nodeV[node]!);
-			reference.set(key, key.startsWith('positive') ? Math.max(...volts) : Math.min(...volts));
+			reference.volts = pole === 'positive' ? Math.max(...volts) : Math.min(...volts);
 		}
-		for (const [key, node] of studs) {
-			const pole = network.poles[node]!;
-			const against = reference.get(`${pole} ${nets.of(node)}`);
-			if (against === undefined) continue;
-			const volts = Math.abs(against - point.nodeV[node]!);
+		for (const { key, node, supply } of studs) {
+			const volts = Math.abs(supply.reference.volts - point.nodeV[node]!);
 			if (lost[key] === undefined || volts > lost[key].volts) lost[key] = { volts, caseId: id };
 		}
 	}
 	return lost;
 }
 
-const isPole = (pole: string | undefined): boolean => pole === 'positive' || pole === 'negative';
+/** Supply terminals of one pole on one piece of metal. */
+interface Supply {
+	readonly pole: 'positive' | 'negative';
+	readonly nodes: NodeIndex[];
+	/** Of the case at hand. */
+	readonly reference: { volts: number };
+}
 
-function suppliesOf({ batteries, sources }: Study['network'], netOf: (node: NodeIndex) => number): Map<string, NodeIndex[]> {
-	const terminals = new Map<string, NodeIndex[]>();
-	for (const supply of [...batteries, ...sources]) {
+type Supplies = Record<Supply['pole'], Map<number, Supply>> & { readonly shorted?: undefined; readonly floating?: undefined };
+
+/** By pole, then by net. */
+function suppliesOf({ batteries, sources }: Study['network'], netOf: (node: NodeIndex) => number): Supplies {
+	const supplies: Supplies = { positive: new Map(), negative: new Map() };
+	for (const terminals of [...batteries, ...sources]) {
 		for (const pole of ['positive', 'negative'] as const) {
-			const key = `${pole} ${netOf(supply[pole])}`;
-			terminals.set(key, [...(terminals.get(key) ?? []), supply[pole]]);
+			const net = netOf(terminals[pole]);
+			const known = supplies[pole].get(net);
+			if (known) known.nodes.push(terminals[pole]);
+			else supplies[pole].set(net, { pole, nodes: [terminals[pole]], reference: { volts: 0 } });
 		}
 	}
-	return terminals;
+	return supplies;
 }

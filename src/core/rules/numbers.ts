@@ -6,12 +6,57 @@ const NAMES = /name|case|label|device|remedy|source|thicker|gauge$/i;
 /** A figure as the messages print it: number, space, unit. */
 const PRINTED = /(?<![\w.])(\d+(?:\.\d+)?) (kA|A|mV|V|mΩ|Ω|kW|W|Ah|Wh|%|mm²|mm|m|ms|s|°C|N·m)(?![\w])/gu;
 
-/** To the unit without a prefix, so that 990 A and 1.01 kA are close. */
-const SCALE: Readonly<Record<string, number>> = { kA: 1000, mV: 1e-3, mΩ: 1e-3, kW: 1000, ms: 1e-3 };
+/** To the unit without a prefix, so that 990 A and 1.01 kA are close; and how the unit ends a name. */
+const PRINTED_UNITS: Readonly<Record<string, readonly [scale: number, ending: string]>> = {
+	kA: [1000, 'A'],
+	A: [1, 'A'],
+	mV: [1e-3, 'V'],
+	V: [1, 'V'],
+	mΩ: [1e-3, 'Ohm'],
+	Ω: [1, 'Ohm'],
+	kW: [1000, 'W'],
+	W: [1, 'W'],
+	Ah: [1, 'Ah'],
+	Wh: [1, 'Wh'],
+	'%': [1, 'Percent'],
+	'mm²': [1, 'Mm2'],
+	mm: [1, 'Mm'],
+	m: [1, 'M'],
+	ms: [1e-3, 'S'],
+	s: [1, 'S'],
+	'°C': [1, 'C'],
+	'N·m': [1, 'Nm']
+};
+
+/** Units by the end of a figure's name, as quantities are named everywhere; longer endings first. */
+const ENDINGS: readonly (readonly [ending: string, unit: string])[] = [
+	['Percent', '%'],
+	['Milliohm', 'mΩ'],
+	['Ohm', 'Ω'],
+	['Mm2', 'mm²'],
+	['Mm', 'mm'],
+	['Nm', 'N·m'],
+	['Ah', 'Ah'],
+	['Wh', 'Wh'],
+	['A', 'A'],
+	['V', 'V'],
+	['W', 'W'],
+	['M', 'm'],
+	['S', 's'],
+	['C', '°C']
+];
+
+/** What people call a figure: "currentA" is "current" in "A"; without a known unit, the unit is empty. */
+export function figureName(key: string): { readonly name: string; readonly unit: string } {
+	const own = key.split('.').findLast((part) => !/^\d+$/.test(part)) ?? key;
+	const [ending, unit] = ENDINGS.find(([end]) => own.endsWith(end) && own.length > end.length) ?? ['', ''];
+	const bare = own.slice(0, own.length - ending.length);
+	return { name: bare.replace(/([a-z0-9])([A-Z])/g, (_, before: string, after: string) => `${before} ${after.toLowerCase()}`), unit };
+}
 
 /**
- * Finite numbers of the data by name; in nested data by "outer.inner", in a printed text by "name.1", "name.2" in the
- * order they stand there.
+ * Finite numbers of the data by name; in nested data by "outer.inner", in a printed text by "nameA", "nameA.2" with
+ * their unit, in the order they stand there.
  */
 export function numbersOf(data: unknown): Record<string, number> {
 	const numbers: Record<string, number> = {};
@@ -24,8 +69,12 @@ function collect(value: unknown, name: string, into: Record<string, number>, dep
 		if (Number.isFinite(value) && name !== '') into[name] = value;
 	} else if (typeof value === 'string') {
 		if (NAMES.test(name)) return;
-		for (const [index, [, figure, unit]] of [...value.matchAll(PRINTED)].entries())
-			into[`${name}.${index + 1}`] = Number(figure) * (SCALE[unit!] ?? 1);
+		for (const [, figure, printed] of value.matchAll(PRINTED)) {
+			const [scale, ending] = PRINTED_UNITS[printed!]!;
+			let key = `${name}${ending}`;
+			for (let count = 2; Object.hasOwn(into, key); count++) key = `${name}${ending}.${count}`;
+			into[key] = Number(figure) * scale;
+		}
 	} else if (typeof value === 'object' && value !== null && depth < 3) {
 		for (const [key, inner] of Object.entries(value)) collect(inner, name === '' ? key : `${name}.${key}`, into, depth + 1);
 	}

@@ -1,6 +1,7 @@
 /** Findings that someone has accepted, and when that no longer holds. */
 import type { Diagram, Fingerprint, Waiver } from '#core/diagram';
 import { compactNumber } from '#core/units';
+import { figureName } from './numbers.ts';
 import type { Finding, Severity } from './finding.ts';
 
 /** A number may move by this share before the acceptance lapses. */
@@ -63,10 +64,15 @@ function changeSince(then: Fingerprint, finding: Finding): string | null {
 	for (const name of new Set([...Object.keys(then.numbers), ...Object.keys(now.numbers)])) {
 		const [before, after] = [then.numbers[name], now.numbers[name]];
 		if (before === undefined || after === undefined) return 'it is made of other figures than before';
-		if (Math.abs(after - before) > LAPSES_BEYOND * Math.max(Math.abs(before), 1e-9))
-			return `a figure in it (${name}) went from ${compactNumber(before)} to ${compactNumber(after)}`;
+		if (Math.abs(after - before) > LAPSES_BEYOND * Math.max(Math.abs(before), 1e-9)) return movedText(name, before, after);
 	}
 	return null;
+}
+
+function movedText(key: string, before: number, after: number): string {
+	const { name, unit } = figureName(key);
+	const text = (value: number) => [compactNumber(value), unit].join(' ').trim();
+	return `a figure in it (${name}) went from ${text(before)} to ${text(after)}`;
 }
 
 const article = (severity: Severity): string => (severity === 'error' ? 'an error' : severity === 'fatal' ? 'fatal' : `a ${severity}`);

@@ -32,7 +32,7 @@ describe('a finding', () => {
 	test('carries the figures its message is made of', () => {
 		const [finding] = find(feed(30));
 		expect(finding!.numbers['currentA']).toBeCloseTo(30, 9);
-		expect(finding!.numbers['amperage.1']).toBe(25);
+		expect(finding!.numbers['amperageA']).toBe(25);
 	});
 
 	test('stays listed when accepted, and is not counted as an error', () => {
@@ -57,7 +57,7 @@ describe('a finding', () => {
 		expect(isOpen(at(31.6))).toBe(true);
 		expect(at(31.6)).toMatchObject({
 			waiverLapsed: true,
-			lapse: 'Accepted by A. Nwosu on 2024-05-01, but open again: a figure in it (currentA) went from 30 to 31.6.'
+			lapse: 'Accepted by A. Nwosu on 2024-05-01, but open again: a figure in it (current) went from 30 A to 31.6 A.'
 		});
 		expect(countFindings([at(31.6)]).error).toBe(1);
 	});
@@ -66,7 +66,7 @@ describe('a finding', () => {
 		const diagram = accept(feed(30), find(feed(30))[0]!);
 		const hotter = { ...diagram, conductors: { ...diagram.conductors, W2: { ...diagram.conductors['W2']!, insulationC: 75 as const } } };
 		// 16 AWG at 75 °C: 15 A.
-		expect(find(hotter)[0]!.lapse).toContain('(amperage.1) went from 25 to 15');
+		expect(find(hotter)[0]!.lapse).toContain('(amperage) went from 25 A to 15 A');
 	});
 
 	test('is open again when it became more severe', () => {
