@@ -72,7 +72,7 @@ const packagesOf = {
 	'core/geometry': ['rbush', 'flatbush'],
 	'core/diagram': ['zod', 'immer'],
 	'core/parts': ['zod'],
-	'core/(?:units|tables|graphics|conductors|profiles|layout|routing|network|solver|protection|faults|energy|studs|rules|drawing|check|explain|examples)':
+	'core/(?:units|tables|graphics|conductors|profiles|layout|routing|network|solver|protection|faults|energy|studs|rules|drawing|check|remedies|explain|examples)':
 		[],
 	canvas: ['konva']
 };
