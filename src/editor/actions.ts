@@ -64,7 +64,9 @@ export function duplicate(editor: Editor): readonly ItemKey[] {
 		editor.refuse(messages.nothingToCopy);
 		return [];
 	}
-	return insert(editor, fragmentOf(editor.diagram, parts), BESIDE);
+	const added = insert(editor, fragmentOf(editor.diagram, parts), BESIDE);
+	if (added.length > 0) editor.announce(messages.duplicated(parts.length));
+	return added;
 }
 
 /** Pastes text from a clipboard, which may be hostile. Returns what was added. */

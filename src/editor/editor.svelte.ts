@@ -39,6 +39,7 @@ export class Editor implements Pick<CanvasHost, 'run' | 'select' | 'setTool' | '
 	#checkFault = $state<string | null>(null);
 	#focusedFinding = $state<string | null>(null);
 	#message = $state.raw<Message>({ text: '', kind: 'done', serial: 0 });
+	#notes = $state.raw<readonly string[]>([]);
 	/** Name of the file it was opened from or saved to; empty for a diagram that was never saved. */
 	fileName = $state('');
 	readonly #checker: Checker;
@@ -89,6 +90,10 @@ export class Editor implements Pick<CanvasHost, 'run' | 'select' | 'setTool' | '
 	get message(): Message {
 		return this.#message;
 	}
+	/** What was mended when the diagram was opened, a sentence each. */
+	get openingNotes(): readonly string[] {
+		return this.#notes;
+	}
 	/** As last opened or saved. */
 	get savedDiagram(): Diagram {
 		return this.#saved;
@@ -104,7 +109,8 @@ export class Editor implements Pick<CanvasHost, 'run' | 'select' | 'setTool' | '
 	}
 
 	/** Puts another diagram on the sheet. Its history starts empty; nothing of the former one remains. */
-	load(diagram: Diagram, fileName: string): void {
+	load(diagram: Diagram, fileName: string, notes: readonly string[] = []): void {
+		this.#notes = notes;
 		this.#history = start(diagram);
 		this.#saved = diagram;
 		this.fileName = fileName;

@@ -1,8 +1,43 @@
 /** What the editor says in the status line, for eyes and screen readers alike. */
-const sentence = (label: string): string => `${label.charAt(0).toUpperCase()}${label.slice(1)}.`;
+const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+const sentence = (label: string): string => `${capital(label)}.`;
+
+/** Steps are named by what they do ("move 2 parts"); once done, by what was done ("Moved 2 parts"). */
+const DONE: Readonly<Record<string, string>> = {
+	accept: 'accepted',
+	add: 'added',
+	base: 'based',
+	change: 'changed',
+	delete: 'deleted',
+	draw: 'drew',
+	edit: 'edited',
+	label: 'labelled',
+	let: 'let',
+	make: 'made',
+	mount: 'mounted',
+	move: 'moved',
+	open: 'opened',
+	paste: 'pasted',
+	place: 'placed',
+	reorder: 'reordered',
+	route: 'routed',
+	set: 'set',
+	switch: 'switched',
+	take: 'took',
+	turn: 'turned',
+	unmount: 'unmounted',
+	withdraw: 'withdrew'
+};
+
+function past(label: string): string {
+	const [verb = '', ...rest] = label.split(' ');
+	const done = DONE[verb];
+	return done === undefined ? `Done: ${label}` : [capital(done), ...rest].join(' ');
+}
 
 export const messages = {
-	done: (label: string) => `Done: ${label}.`,
+	done: (label: string) => `${past(label)}.`,
+	duplicated: (parts: number) => `Duplicated ${parts} part${parts === 1 ? '' : 's'}.`,
 	undone: (label: string) => `Undone: ${label}.`,
 	redone: (label: string) => `Done again: ${label}.`,
 	nothingToUndo: 'There is nothing to undo.',

@@ -1,12 +1,13 @@
 /** What every component of the window may ask for, handed down once by Workbench.svelte. */
 import { createContext } from 'svelte';
-import type { Editor } from '#editor';
+import type { Asker, Editor } from '#editor';
 import type { FileActions } from './file-actions.ts';
 import type { View } from './view.svelte.ts';
 
 export interface Workbench {
 	readonly editor: Editor;
 	readonly view: View;
+	readonly asker: Asker;
 	readonly files: FileActions;
 }
 

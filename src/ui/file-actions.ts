@@ -1,6 +1,7 @@
 /** New, Open, Save, Examples: the editor's diagram on one side, the device's files on the other. */
-import { emptyDiagram, type Problem } from '#core/diagram';
+import { emptyDiagram, type Diagram, type Problem } from '#core/diagram';
 import type { Example } from '#core/examples';
+import { definitionOf } from '#core/parts';
 import type { Editor } from '#editor';
 import { fetchDiagram, hasUnsavedChanges, openDiagram, readFile, saveDiagram, type OpenedDiagram, type Outcome } from '#files';
 import { texts } from './texts.ts';
@@ -19,13 +20,36 @@ export interface FileActions {
 
 const sentences = (problems: readonly Problem[]): string => problems.map(({ what, why, remedy }) => `${what} ${why} ${remedy}`).join(' ');
 
+/** Said at once, so that a file from a newer version is not taken for checked. */
+function unknownKinds({ parts }: Diagram): string[] {
+	const unknown = Object.values(parts).filter(({ kind }) => definitionOf(kind) === null).length;
+	return unknown === 0 ? [] : [texts.file.unknownKinds(unknown)];
+}
+
+/** The status line has one line; the whole list stands with the findings. */
+const mended = (notes: readonly string[]): string[] => (notes.length < 2 ? [...notes] : [texts.file.mended(notes.length)]);
+
 export function createFileActions(editor: Editor, view: View): FileActions {
 	/** Where "save" writes back to, if the browser gives such a thing. */
 	let handle: FileSystemFileHandle | null = null;
 
 	async function mayLeave(): Promise<boolean> {
 		if (!hasUnsavedChanges(editor.savedDiagram, editor.diagram)) return true;
-		return view.ask({ title: texts.file.discardTitle, text: texts.file.discard, yes: texts.file.discardYes, no: texts.file.discardNo });
+		const { discardTitle: title, discard: text, discardYes: yes, discardNo: no, discardSave: also } = texts.file;
+		const answer = await view.ask({ title, text, yes, no, also });
+		return answer === 'also' ? save() : answer;
+	}
+
+	/** False when nothing was saved: refused, or called off. */
+	async function save(): Promise<boolean> {
+		const { diagram } = editor;
+		const outcome = await saveDiagram(diagram, handle);
+		if (outcome.status === 'failed') editor.refuse(sentences(outcome.problems));
+		if (outcome.status !== 'done') return false;
+		handle = outcome.value.handle;
+		editor.markSaved(diagram, outcome.value.fileName);
+		editor.announce(texts.file.saved(outcome.value.fileName));
+		return true;
 	}
 
 	/** With `quiet`, a failure is told in the status line: at the start nobody asked for anything yet. */
@@ -38,9 +62,10 @@ export function createFileActions(editor: Editor, view: View): FileActions {
 		}
 		const { diagram, fileName, notes } = outcome.value;
 		handle = outcome.value.handle;
-		editor.load(diagram, fileName);
+		editor.load(diagram, fileName, notes);
 		view.fitSoon();
-		editor.announce([texts.file.opened(diagram.titleBlock.title || fileName), ...notes].join(' '));
+		const said = [texts.file.opened(diagram.titleBlock.title || fileName), ...unknownKinds(diagram), ...mended(notes)];
+		editor.announce(said.join(' '));
 	}
 
 	return {
@@ -59,13 +84,7 @@ export function createFileActions(editor: Editor, view: View): FileActions {
 			if (await mayLeave()) show(await readFile(file), file.name);
 		},
 		async save() {
-			const { diagram } = editor;
-			const outcome = await saveDiagram(diagram, handle);
-			if (outcome.status === 'failed') return editor.refuse(sentences(outcome.problems));
-			if (outcome.status === 'cancelled') return;
-			handle = outcome.value.handle;
-			editor.markSaved(diagram, outcome.value.fileName);
-			editor.announce(texts.file.saved(outcome.value.fileName));
+			await save();
 		},
 		async openExample({ file, title }, { first = false } = {}) {
 			if (!(await mayLeave())) return;

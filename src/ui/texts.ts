@@ -3,6 +3,10 @@
  * bring their own words (core/rules), parts theirs (core/parts), commands theirs (core/diagram).
  */
 import type { Severity } from '#core/rules';
+import type { Confidence } from '#core/tables';
+
+type Craft = 'vehicle' | 'boat' | 'cabin';
+type Negative = 'bonded' | 'insulated';
 
 const count = (n: number, one: string, many = `${one}s`): string => `${n} ${n === 1 ? one : many}`;
 
@@ -26,10 +30,16 @@ export const texts = {
 		examplesHint: 'Invented systems, with faults and mended',
 		saved: (name: string) => `Saved ${name}.`,
 		opened: (name: string) => `Opened ${name}.`,
+		unknownKinds: (n: number) =>
+			n === 1
+				? '1 part is of a kind this version does not know; it is kept but not checked.'
+				: `${n} parts are of kinds this version does not know; they are kept but not checked.`,
+		mended: (n: number) => `${n} references were mended; they are listed with the findings.`,
 		started: 'Started an empty diagram.',
 		notOpened: (name: string) => `${name} was not opened`,
-		discard: 'The changes since the last save will be lost.',
+		discard: 'It has changes that were not saved.',
 		discardTitle: 'Leave this diagram?',
+		discardSave: 'Save, then leave',
 		discardYes: 'Leave without saving',
 		discardNo: 'Keep editing'
 	},
@@ -91,6 +101,7 @@ export const texts = {
 		title: 'Parts',
 		search: 'Find a part',
 		hint: 'Drag a part onto the sheet; or click it, then click its place. Enter puts it in the middle.',
+		placeFirst: (name: string) => `Enter puts “${name}” in the middle.`,
 		none: (query: string) => `No part is called “${query}”.`,
 		groups: {
 			sources: 'Batteries',
@@ -121,7 +132,10 @@ export const texts = {
 		unknownKind: (kind: string) =>
 			`This build does not know the kind “${kind}”. The part is kept as it is, but nothing about it is checked.`,
 		label: 'Designation',
-		labelHint: 'Letter and number, as on the part’s label',
+		noLabel: 'Without a designation it cannot be told from others in findings, lists and on the drawing.',
+		labelled: (label: string) => (label.trim() === '' ? 'The designation is empty.' : `The designation is now ${label.trim()}.`),
+		labelHint:
+			'Letter and number, as on the part’s label. G: source, Q: switch, F: protection, T: converter, E: load, M: motor, B: sensing, X: connection, W: conductor (IEC 81346-2).',
 		note: 'Note',
 		ratings: 'Ratings',
 		studs: 'Studs and clamps',
@@ -144,7 +158,8 @@ export const texts = {
 		awg: 'AWG',
 		iec: 'mm²',
 		length: 'Length, one way',
-		lengthHint: 'Along the run, not as the crow flies. Leave it empty when not measured: a length is then assumed.',
+		lengthHint: 'Along the run, not as the crow flies: 2.5, 250 cm, 8 ft or 18 in. Empty when not measured: a length is then assumed.',
+		notALength: 'That is not a length: write 2.5, 250 cm, 8 ft or 18 in.',
 		notMeasured: 'not measured',
 		insulation: 'Insulation',
 		insulationC: (c: number) => `${c} °C`,
@@ -213,6 +228,9 @@ export const texts = {
 		title: 'Diagram',
 		hint: 'Select something on the sheet to see its details here.',
 		system: 'System',
+		/** In a line: "12 V, boat, negative bonded, US small craft". */
+		summary: ({ nominalV, craft, negative }: { nominalV: number; craft: Craft; negative: Negative }, profile: string): string =>
+			`${nominalV} V, ${texts.settings.crafts[craft].toLowerCase()}, negative ${texts.settings.negatives[negative].toLowerCase()}, ${profile}`,
 		nominal: 'Nominal voltage',
 		craft: 'Built into',
 		crafts: { vehicle: 'Vehicle or trailer', boat: 'Boat', cabin: 'Cabin or station' },
@@ -221,10 +239,20 @@ export const texts = {
 		negatives: { bonded: 'Bonded', insulated: 'Insulated' },
 		profile: 'Check against',
 		scheme: 'Colour scheme',
-		schemes: { abyc: 'Red and yellow', 'iec-60446': 'Red and black', 'iec-60445': 'Brown and grey' },
-		ambient: 'Temperatures',
-		outside: 'Ordinary space',
-		engine: 'Engine space',
+		/** By the colours they draw: IEC 60446 has another one for a negative that is bonded to earth or hull. */
+		schemes: (bonded: boolean) => ({
+			abyc: 'Red + / black − (ABYC E-11)',
+			'iec-60446': bonded ? 'Brown + / blue − (IEC 60446)' : 'Brown + / grey − (IEC 60446)',
+			'iec-60445': 'Red + / white − (IEC 60445:2017, unverified)'
+		}),
+		schemeHints: {
+			abyc: 'ABYC E-11 also allows a yellow negative.',
+			'iec-60446': 'Blue where the negative is bonded, grey where it is insulated.',
+			'iec-60445': 'The edition of 2017 was not seen: not yet verified.'
+		},
+		schemeUses: { positive: 'positive', negative: 'negative', bond: 'bonding' },
+		outside: 'Temperature in ordinary space',
+		engine: 'Temperature in engine space',
 		block: 'Title block',
 		fields: {
 			title: 'Title',
@@ -240,18 +268,49 @@ export const texts = {
 		}
 	},
 
+	profile: {
+		title: 'Numbers of the custom profile',
+		base: 'Made from',
+		baseHint: 'Numbers that were not changed come from it.',
+		count: (n: number) =>
+			n === 0
+				? 'No number is changed yet: the check is that of the profile it is made from.'
+				: `${count(n, 'number')} changed, for this diagram alone.`,
+		reset: (title: string) => `Take the published number: ${title}`,
+		resetAll: 'Take all published numbers',
+		changedFrom: (value: string, unit: string) => `Given in this diagram, in place of ${`${value} ${unit}`.trim()}`,
+		groups: {
+			protection: 'Fuses and breakers',
+			'voltage-drop': 'Voltage drop',
+			conductors: 'Conductors',
+			factors: 'Factors',
+			amperage: 'Amperage tables'
+		},
+		confidence: {
+			verified: 'read in the source',
+			'two-sources': 'read in two sources',
+			derived: 'worked out',
+			memory: 'not yet verified',
+			'common-practice': 'nobody’s rule',
+			given: 'given in this diagram'
+		} satisfies Record<Confidence, string>
+	},
+
 	cases: {
 		title: 'Operating cases',
-		hint: 'What is switched on, and how much: 1 is the rated draw or output, 0 is off.',
+		hint: 'What is switched on, and how much. 100 % is the rated draw of a load or the rated output of a source; 0 % is off. An empty field follows “All loads” or “All sources”.',
 		name: 'Name',
 		duration: 'Lasts',
 		durations: { continuous: 'over 3 minutes', surge: 'under 3 minutes' },
-		loads: 'All loads',
-		sources: 'All sources',
+		battery: 'Batteries are',
+		batteries: { rest: 'charged, as in use', low: 'nearly empty' },
+		all: { loads: 'All loads', sources: 'All sources' },
+		roles: { batteries: 'Batteries in', switches: 'Switches closed', devices: 'Fuses and breakers in', sources: 'Sources', loads: 'Loads' },
+		starts: 'starts',
+		startsHint: 'With no box ticked, all loads that are on start at once.',
 		add: 'Add a case',
 		remove: (name: string) => `Remove case ${name}`,
 		levels: (name: string) => `Levels in “${name}”`,
-		inherit: 'as the rest',
 		none: 'No case yet. Without one, nothing draws current and only the layout can be checked.',
 		newName: (n: number) => `Case ${n}`
 	},
@@ -265,12 +324,14 @@ export const texts = {
 			warning: (n: number) => count(n, 'warning'),
 			note: (n: number) => count(n, 'note')
 		} satisfies Record<Severity, (n: number) => string>,
-		filter: 'Show',
+		filter: 'Show only',
+		showAll: 'Show all',
 		remedy: 'To do',
 		why: 'Why it matters',
 		source: 'Source',
-		unverified: 'unverified',
-		unverifiedHint: 'A number behind this was not seen in a published source.',
+		unverified: 'not yet verified',
+		unverifiedHint: (figures: readonly string[]) =>
+			`${figures.length > 0 ? figures.join('; ') : 'A figure behind this'}: not seen in the published text. Look it up before you rely on it.`,
 		assumptions: 'Assumed for this finding',
 		goTo: 'Show on the drawing',
 		checking: 'Checking…',
@@ -279,7 +340,7 @@ export const texts = {
 		emptyDiagram:
 			'Nothing to check yet. Put a battery on the sheet, then a fuse, a load and the conductors between them: findings appear here while you draw.',
 		clean: (profile: string) => `Nothing found against ${profile}. That is not the same as safe: see what was not checked, below.`,
-		filtered: 'All findings are hidden by the filter.',
+		mended: 'Mended on opening',
 		notChecked: 'Not checked',
 		assumed: 'Assumed',
 		against: (profile: string) => `Against ${profile}`,
@@ -313,9 +374,12 @@ export const texts = {
 		checkedItems: [
 			'Amperage of each conductor against its current, and against the fuse or breaker that protects it',
 			'Whether every conductor is protected, at each end that can be fed, and how far from the source',
-			'Volts lost between source and load and back',
-			'What sits on each stud: number, order, thread, cover',
-			'Missing returns, reversed poles, shorts, dead ends'
+			'Short-circuit current against what each fuse or breaker can interrupt, its voltage rating, and which of two in a row opens first',
+			'Volts lost between source and load and back, and at inverters and chargers',
+			'What sits on each stud: number, order, thread, cover, lugs side by side',
+			'Batteries: parallel strings, charging voltage and current, discharge current, energy for a day where hours of use are given',
+			'Missing returns, reversed poles, shorts, dead ends, bonds to chassis or hull',
+			'Colours, designations and lengths'
 		],
 		notChecked: 'Not checked',
 		notCheckedItems: [
@@ -354,6 +418,8 @@ export const texts = {
 		needed: 'A number is needed here.',
 		notANumber: 'That is not a number.',
 		whole: 'A whole number is needed here.',
+		kept: (text: string, problem: string, value: string) =>
+			`“${text}” was not taken. ${problem.replace(/\.$/, '')}.${value === '' ? '' : ` Still ${value}.`}`,
 		range: (min: number, max: number, unit = '') =>
 			max === Infinity
 				? `At least ${min} ${unit}`.trim()

@@ -16,7 +16,11 @@ export interface Question {
 	readonly yes: string;
 	/** Left out when there is nothing to choose. */
 	readonly no?: string;
+	/** A third way, answered with "also". */
+	readonly also?: string;
 }
+
+export type Answer = boolean | 'also';
 
 /** Below this width panels are sheets that rise from the bottom edge. */
 const NARROW = '(max-width: 1023px)';
@@ -29,17 +33,34 @@ export class View {
 	canvas = $state.raw<Canvas | null>(null);
 	left = $state<'shelf' | 'outline'>('shelf');
 	dock = $state<'right' | 'bottom'>('right');
-	/** Share of the right side that details take above the findings. */
-	split = $state(0.46);
+	/** Set by hand; null until then. */
+	#split = $state<number | null>(null);
+	/** The panel that was just asked for, which takes the focus and shows that it has. */
+	pointed = $state<PanelName | null>(null);
 	/** The one sheet that is up on a small screen; null shows the whole canvas. */
 	sheet = $state<PanelName | null>('findings');
 	dialog = $state<DialogName | null>(null);
 	menu = $state.raw<{ readonly at: Point; readonly key: ItemKey | null } | null>(null);
 	zoom = $state(1);
-	question = $state.raw<(Question & { answer(yes: boolean): void }) | null>(null);
+	question = $state.raw<(Question & { answer(answer: Answer): void }) | null>(null);
 
 	get narrow(): boolean {
 		return this.#narrow.current;
+	}
+
+	/** Share of the right side that details take above the findings: more when there is something to see in them. */
+	split(selected: boolean): number {
+		return this.#split ?? (selected ? 0.62 : 0.4);
+	}
+
+	setSplit(share: number): void {
+		this.#split = share;
+	}
+
+	/** Opens a panel and leads the eye and the keyboard to it. */
+	point(panel: PanelName): void {
+		this.open(panel);
+		this.pointed = panel;
 	}
 
 	shows(panel: PanelName): boolean {
@@ -53,13 +74,13 @@ export class View {
 	}
 
 	/** Asks something in a dialog; false when it is closed without an answer. */
-	ask(question: Question): Promise<boolean> {
+	ask(question: Question): Promise<Answer> {
 		return new Promise((resolve) => {
 			this.question = {
 				...question,
-				answer: (yes) => {
+				answer: (answer) => {
 					this.question = null;
-					resolve(yes);
+					resolve(answer);
 				}
 			};
 		});

@@ -19,43 +19,43 @@ test('draws a system from nothing, finds its faults, mends them, saves and opens
 	await test.step('place the parts', async () => {
 		expect(await app.place('Battery', 0.22, 0.45)).toBe('G1');
 		expect(await app.place('Battery disconnect', 0.4, 0.2)).toBe('Q1');
-		expect(await app.place('Fused distribution bus', 0.72, 0.2)).toBe('W1');
+		expect(await app.place('Fused distribution bus', 0.72, 0.2)).toBe('X1');
 		expect(await app.place('Load', 0.8, 0.62)).toBe('E1');
-		expect(await app.place('Negative bus', 0.4, 0.85)).toBe('W2');
+		expect(await app.place('Negative bus', 0.4, 0.85)).toBe('X2');
 		expect(await app.place('Terminal fuse block', 0.55, 0.5)).toBe('F1');
 		await expect(page.getByText('6 parts · 0 conductors')).toBeVisible();
 	});
 
 	await test.step('the fuse block mounts where it is dropped, in one step', async () => {
-		await app.drag(await app.at('part:F1'), await app.at('stud:W1.R'));
+		await app.drag(await app.at('part:F1'), await app.at('stud:X1.R'));
 		await app.select('part:F1');
 		const host = details.getByRole('combobox', { name: 'Sits on' }).locator('option:checked');
-		await expect(host).toHaveText('W1 end stud R');
+		await expect(host).toHaveText('X1 end stud R');
 		await page.keyboard.press('Control+z');
 		await expect(host).toHaveText('no stud');
 		await page.keyboard.press('Control+Shift+z');
-		await expect(host).toHaveText('W1 end stud R');
+		await expect(host).toHaveText('X1 end stud R');
 	});
 
 	await test.step('join the positive studs: the load has no return, the battery no fuse', async () => {
 		await app.connect('G1.pos', 'Q1.in', 1.2);
-		await app.connect('Q1.out', 'W1.L', 1.5);
+		await app.connect('Q1.out', 'X1.L', 1.5);
 		await app.connect('F1.post', 'E1.pos');
 		await expect(page.getByText('6 parts · 3 conductors')).toBeVisible();
 		await expect(app.finding('E1 has a positive feed, but no conductor leads from its negative back')).toBeVisible();
 		await expect(app.finding('with no fuse or breaker between')).toBeVisible();
-		await expect(app.finding('No length is given for W5')).toBeVisible();
+		await expect(app.finding('No length is given for W3')).toBeVisible();
 	});
 
 	await test.step('give the load its return', async () => {
-		await app.connect('E1.neg', 'W2.1', 0.8);
-		await app.connect('W2.2', 'G1.neg', 0.6);
+		await app.connect('E1.neg', 'X2.1', 0.8);
+		await app.connect('X2.2', 'G1.neg', 0.6);
 		await expect(app.finding('E1 has a positive feed')).toBeHidden();
 	});
 
 	await test.step('a click on a finding leads to its place, where the length is entered', async () => {
-		await app.finding('No length is given for W5').getByRole('button').first().click();
-		await expect(details).toContainText('Conductor W5');
+		await app.finding('No length is given for W3').getByRole('button').first().click();
+		await expect(details).toContainText('Conductor W3');
 		await details.getByLabel('Length, one way').fill('0.8');
 		await page.keyboard.press('Enter');
 		await expect(app.finding('No length is given')).toBeHidden();
@@ -63,7 +63,7 @@ test('draws a system from nothing, finds its faults, mends them, saves and opens
 
 	await test.step('put a fuse block on the battery and start the main conductor from it', async () => {
 		await app.select('stud:G1.pos');
-		await details.getByRole('button', { name: /lug of W3/ }).click();
+		await details.getByRole('button', { name: /lug of W1/ }).click();
 		await details.getByRole('button', { name: 'Delete' }).click();
 		await expect(page.getByText('6 parts · 4 conductors')).toBeVisible();
 		expect(await app.place('Terminal fuse block', 0.5, 0.62)).toBe('F2');
@@ -98,7 +98,7 @@ test('draws a system from nothing, finds its faults, mends them, saves and opens
 		await (await download).saveAs(file);
 		const saved = JSON.parse(await readFile(file, 'utf8'));
 		expect(Object.keys(saved.parts)).toHaveLength(7);
-		expect(saved.mounts).toEqual({ F1: { part: 'W1', terminal: 'R' }, F2: { part: 'G1', terminal: 'pos' } });
+		expect(saved.mounts).toEqual({ F1: { part: 'X1', terminal: 'R' }, F2: { part: 'G1', terminal: 'pos' } });
 
 		await page.getByRole('button', { name: 'New', exact: true }).click();
 		await expect(page.getByText('0 parts')).toBeVisible();

@@ -28,7 +28,7 @@ describe('opening', () => {
 		const drawn = editor.diagram;
 
 		const opening = files.openFile(fileOf(serializeDiagram(emptyDiagram())));
-		expect(view.question!.text).toMatch(/will be lost/);
+		expect(view.question!.text).toMatch(/not saved/);
 		view.question!.answer(false);
 		await opening;
 		expect(editor.diagram).toBe(drawn);
@@ -37,6 +37,40 @@ describe('opening', () => {
 		view.question!.answer(true);
 		await again;
 		expect(Object.keys(editor.diagram.parts)).toEqual([]);
+	});
+
+	test('can save first, and stays when that is called off', async () => {
+		const { editor, view, files } = bench();
+		editor.placePart('load', { x: 0, y: 300 });
+		const drawn = editor.diagram;
+		const close = vi.fn();
+		const handle = { name: 'kept.json', createWritable: async () => ({ write: async () => undefined, close }) };
+		const pick = vi.fn().mockRejectedValueOnce(new DOMException('closed', 'AbortError')).mockResolvedValueOnce(handle);
+		vi.stubGlobal('showSaveFilePicker', pick);
+
+		const first = files.newDiagram();
+		view.question!.answer('also');
+		await first;
+		expect(editor.diagram).toBe(drawn);
+
+		const second = files.newDiagram();
+		view.question!.answer('also');
+		await second;
+		expect(close).toHaveBeenCalledOnce();
+		expect(Object.keys(editor.diagram.parts)).toEqual([]);
+	});
+
+	test('says how many parts are of unknown kinds, and keeps what was mended for the list of findings', async () => {
+		const { editor, files } = bench();
+		const before = twoParts();
+		const odd = {
+			...before,
+			parts: { ...before.parts, Z1: { ...before.parts['E1']!, kind: 'perpetual-motor', label: 'Z1' } },
+			mounts: { Z9: { part: 'B1', terminal: 'pos' } }
+		};
+		await files.openFile(fileOf(JSON.stringify(odd)));
+		expect(editor.message.text).toContain('1 part is of a kind this version does not know; it is kept but not checked.');
+		expect(editor.openingNotes).toHaveLength(1);
 	});
 
 	test('does not ask where every change was undone', async () => {

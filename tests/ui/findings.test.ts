@@ -34,7 +34,7 @@ test('each finding says what, what to do and by which source, and marks what is 
 	flushSync();
 	const items = [...root.querySelectorAll('article')].map((item) => item.textContent!.replace(/\s+/g, ' ').trim());
 	expect(items[0]).toBe('B1 is wrong. To do Mend B1. 33 CFR 183.455');
-	expect(items[1]).toMatch(/33 CFR 183\.455 unverified$/);
+	expect(items[1]).toMatch(/33 CFR 183\.455 not yet verified$/);
 	expect([...root.querySelectorAll('article svg')].map((icon) => icon.getAttribute('aria-label'))).toEqual(['Error', 'Note']);
 });
 
@@ -51,18 +51,35 @@ test('choosing a finding selects what it is about and opens its reasons', () => 
 	expect(root.textContent).toContain('Length of W1 is 1 m.');
 });
 
-test('severities can be hidden, which is said', () => {
+test('the verdict stands by itself, and a source is put in words', () => {
+	const { workbench, worker } = newWorkbench();
+	const root = show(workbench, Findings);
+	const message = 'C4+ carries 1.5 A too much. 46.5 A flow in “Peak”; 45 A are allowed (33 CFR 183.425). W2 likewise.';
+	const source = 'common practice, no source; ISO 13297 Annex A (small craft), from memory';
+	worker.answer({ findings: [finding('B1', 'error', { message, source, unverified: true })] });
+	flushSync();
+	expect(root.querySelector('.message')!.textContent).toBe('C4+ carries 1.5 A too much.');
+	expect(root.querySelector('.figures')!.textContent).toBe('46.5 A flow in “Peak”; 45 A are allowed (33 CFR 183.425). W2 likewise.');
+	expect(root.querySelector('.source')!.textContent).toContain('Rule of thumb, no published source; ISO 13297 Annex A (small craft)');
+	expect(root.textContent).not.toContain('from memory');
+	expect(root.querySelector('.unverified')!.getAttribute('title')).toMatch(/^ISO 13297 Annex A \(small craft\): not seen/);
+});
+
+test('one severity can be shown alone', () => {
 	const { workbench, worker } = newWorkbench();
 	const root = show(workbench, Findings);
 	worker.answer({ findings: [finding('B1', 'error'), finding('E1', 'warning')] });
 	flushSync();
+	const shown = () => [...root.querySelectorAll('article .message')].map(({ textContent }) => textContent);
 	byRole(root, 'button', '1 error').click();
 	flushSync();
-	expect(root.querySelectorAll('article')).toHaveLength(1);
+	expect(shown()).toEqual(['B1 is wrong.']);
 	byRole(root, 'button', '1 warning').click();
 	flushSync();
-	expect(root.querySelectorAll('article')).toHaveLength(0);
-	expect(root.textContent).toContain('hidden by the filter');
+	expect(shown()).toEqual(['E1 is wrong.']);
+	byRole(root, 'button', '1 warning').click();
+	flushSync();
+	expect(shown()).toHaveLength(2);
 });
 
 test('an empty sheet teaches, and a clean one does not promise safety', () => {

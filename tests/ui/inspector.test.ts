@@ -25,6 +25,26 @@ describe('a conductor', () => {
 		expect(editor.diagram.conductors['W1']!.lengthM).toBeNull();
 	});
 
+	test.each([
+		['8 ft', 2.4384],
+		['18 in', 0.4572],
+		['250 cm', 2.5]
+	])('takes a length of %s', (text, metres) => {
+		const { root, editor } = opened();
+		type(field(root, 'Length, one way'), text);
+		expect(editor.diagram.conductors['W1']!.lengthM).toBe(metres);
+		expect(field(root, 'Length, one way').value).toBe(String(metres));
+	});
+
+	test('a refused length leaves the former one in the field', () => {
+		const { root, editor } = opened();
+		type(field(root, 'Length, one way'), '2');
+		type(field(root, 'Length, one way'), '3 yd');
+		expect(editor.diagram.conductors['W1']!.lengthM).toBe(2);
+		expect(field(root, 'Length, one way').value).toBe('2');
+		expect(root.querySelector('[role=alert]')!.textContent).toMatch(/“3 yd” was not taken.*Still 2 m\./);
+	});
+
 	test('says what is wrong with a length and stores nothing', () => {
 		const { root, editor } = opened();
 		const before = editor.diagram;
@@ -103,8 +123,38 @@ describe('a part', () => {
 		expect(editor.undoLabel).toBe('change 1 part');
 		type(field(root, 'Rated draw'), '0');
 		expect(editor.diagram.parts['E1']!.params['draw']).toBe(12);
-		expect(root.querySelector('[role=alert]')!.textContent).toBe('From 0.001 to 50000 A, W or Ω');
+		expect(root.querySelector('[role=alert]')!.textContent).toBe('“0” was not taken. From 0.001 to 50000 A. Still 12 A.');
 		expect(editor.undoLabel).toBe('change 1 part');
+	});
+
+	// Ohm's law: 5 A at 12 V are 60 W, and 2.4 Ω.
+	test('a draw keeps its amount when its unit changes, in one step', () => {
+		const { workbench, editor } = newWorkbench();
+		editor.select(['part:E1']);
+		const root = show(workbench, Inspector);
+		type(field(root, 'Rated draw'), '5');
+		const shown = () => [field(root, 'Rated draw').value, field(root, 'Rated draw').parentElement!.querySelector('.unit')!.textContent];
+		choose(root, 'Draws', 'power');
+		expect(shown()).toEqual(['60', 'W']);
+		editor.undo();
+		flushSync();
+		expect(shown()).toEqual(['5', 'A']);
+		choose(root, 'Draws', 'power');
+		choose(root, 'Draws', 'resistance');
+		expect(shown()).toEqual(['2.4', 'Ω']);
+		choose(root, 'Draws', 'current');
+		expect(shown()).toEqual(['5', 'A']);
+	});
+
+	test('an empty designation is warned of, and a new one announced', () => {
+		const { workbench, editor } = newWorkbench();
+		editor.select(['part:E1']);
+		const root = show(workbench, Inspector);
+		type(field(root, 'Designation'), '');
+		expect(root.querySelector('[role=alert]')!.textContent).toMatch(/^Without a designation/);
+		type(field(root, 'Designation'), 'E7');
+		expect(root.querySelector('[role=alert]')).toBeNull();
+		expect(editor.message.text).toBe('The designation is now E7.');
 	});
 
 	test('typing a designation is one undo step', () => {

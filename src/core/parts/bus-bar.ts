@@ -54,7 +54,7 @@ export function busBar({ kind, name, help, role, exit }: BusBarKind): PartDefini
 		name,
 		help,
 		group: 'distribution',
-		letter: 'W',
+		letter: 'X',
 		params,
 		terminals: (bus) =>
 			ids(bus.studs).map((id, index) =>

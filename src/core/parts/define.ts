@@ -3,6 +3,7 @@
  * rules and canvas never ask "which kind is this?".
  */
 import type * as z from 'zod';
+import type { Param } from '#core/diagram';
 import type { Box, Point, Side } from '#core/geometry';
 import type { Primitive } from '#core/graphics';
 import type { FuseFamilyId, ThreadId } from '#core/tables';
@@ -163,6 +164,11 @@ export interface PartDefinition<Params extends z.ZodObject = z.ZodObject> {
 	 * they are then written beside it.
 	 */
 	nameplate?(params: z.output<Params>): Box;
+	/**
+	 * What else changes when one parameter takes another value, so that the part stays what it is: a draw given in
+	 * watts becomes one in amps. `nominalV` is the system's voltage. Left out: nothing.
+	 */
+	alongWith?(change: Readonly<Record<string, unknown>>, params: z.output<Params>, nominalV: number): Readonly<Record<string, Param>>;
 	/** Ratings in a line, for lists and the drawing: "12.8 V 200 Ah". */
 	summary(params: z.output<Params>): string;
 	/** True for a fuse block, which may be mounted on another part's stud by its plate. */

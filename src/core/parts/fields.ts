@@ -9,6 +9,8 @@ import { FUSE_FAMILIES, fuseFamily as familyOf, THREADS, type FuseFamilyId, type
 export interface FieldMeta {
 	readonly title: string;
 	readonly unit?: string;
+	/** Where the unit depends on another parameter: which, and the unit for each of its values. */
+	readonly unitBy?: { readonly param: string; readonly units: Readonly<Record<string, string>> };
 	readonly hint?: string;
 	readonly options?: readonly { readonly value: string | number; readonly label: string }[];
 	/** What an empty field means: "worked out from the capacity". */

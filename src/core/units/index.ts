@@ -3,4 +3,5 @@
  * (`lengthM`, `resistanceOhm`, `pitchMm`); this folder converts and prints them.
  */
 export { metresFromFeet, metresFromInches, millimetresFromInches, squareMmFromCircularMils } from './convert.ts';
+export { metresFromText } from './parse-length.ts';
 export { ohmsText, ampsText, voltsText, metresText, percentText, wattsText, compactNumber } from './format.ts';

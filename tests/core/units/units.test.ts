@@ -4,6 +4,7 @@ import {
 	compactNumber,
 	metresFromFeet,
 	metresFromInches,
+	metresFromText,
 	metresText,
 	millimetresFromInches,
 	ohmsText,
@@ -21,6 +22,17 @@ test('inches, feet and circular mils', () => {
 	expect(squareMmFromCircularMils(1e6)).toBeCloseTo((Math.PI / 4) * 25.4 ** 2, 8);
 	// ASTM B258: 4/0 AWG, 211,600 circular mils, is 107.2 mm².
 	expect(squareMmFromCircularMils(211600)).toBeCloseTo(107.219, 3);
+});
+
+// NIST Handbook 44, Appendix C: 1 ft = 0.3048 m and 1 in = 2.54 cm, exactly.
+test('lengths are read with the unit they are written in', () => {
+	const read = ['2.5', '2,5', '2.5 m', '250 cm', '2500mm', '8 ft', '18 in', '8 ft 6 in', '8′ 6″', '.5', '0,5 m'].map(metresFromText);
+	expect(read).toEqual([2.5, 2.5, 2.5, 2.5, 2.5, 2.4384, 0.4572, 2.5908, 2.5908, 0.5, 0.5]);
+});
+
+test('what is no length is not read as one', () => {
+	for (const text of ['', 'two', '-1', '1e9', '3 yd', '2.5.1', '8 ft 6', 'm', '1 m 20', 'NaN', 'constructor', '5 constructor'])
+		expect(metresFromText(text), text).toBeUndefined();
 });
 
 test('figures are printed with the digits that matter', () => {

@@ -63,7 +63,7 @@ export const fusedBus = definePart({
 	name: 'Fused distribution bus',
 	help: 'A positive bus with a fuse for each outgoing circuit, and an unfused stud at either end: feed it there, or mount a fuse block on it.',
 	group: 'distribution',
-	letter: 'W',
+	letter: 'X',
 	params,
 	terminals(bus) {
 		const cover = { coverHeightMm: bus.coverHeightMm, coverSlotMm: bus.coverSlotMm };

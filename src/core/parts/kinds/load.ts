@@ -8,7 +8,10 @@ import { clamp, stud } from '../terminals.ts';
 
 const params = z.strictObject({
 	drawAs: choice('Draws', 'current', { current: 'a steady current (A)', power: 'a steady power (W)', resistance: 'as a resistance (Ω)' }),
-	draw: amount('Rated draw', 'A, W or Ω', 5, { max: 50_000 }),
+	draw: amount('Rated draw', 'A, W or Ω', 5, {
+		max: 50_000,
+		unitBy: { param: 'drawAs', units: { current: 'A', power: 'W', resistance: 'Ω' } }
+	}),
 	critical: flag('Critical circuit', false, {
 		hint: 'navigation lights, bilge pump, radio, panel feeder: the tight voltage-drop limit applies'
 	}),
@@ -40,6 +43,14 @@ const draw = ({ drawAs, draw }: Params) =>
 		: drawAs === 'current'
 			? { kind: 'current' as const, amps: draw }
 			: { kind: 'resistance' as const, ohms: draw };
+
+/** The same draw at its own voltage in another unit, to four digits: a label says no more. */
+function convertedDraw({ draw, drawAs, madeForV }: Params, as: Params['drawAs'], nominalV: number): number {
+	const volts = madeForV ?? nominalV;
+	const amps = drawAs === 'power' ? draw / volts : drawAs === 'current' ? draw : volts / draw;
+	const converted = as === 'power' ? amps * volts : as === 'current' ? amps : volts / amps;
+	return Math.min(50_000, Math.max(0.001, Number(converted.toPrecision(4))));
+}
 
 const drawText = ({ drawAs, draw }: Params): string =>
 	drawAs === 'power' ? wattsText(draw) : drawAs === 'current' ? ampsText(draw) : ohmsText(draw);
@@ -92,5 +103,9 @@ export const load = definePart({
 		return { minX: minX + 7, minY: minY + stripMm(load) + 3, maxX: maxX - 7, maxY: maxY - 6 };
 	},
 	box,
+	alongWith({ drawAs }, load, nominalV): Record<string, number> {
+		if (drawAs === undefined || drawAs === load.drawAs) return {};
+		return { draw: convertedDraw(load, drawAs as Params['drawAs'], nominalV) };
+	},
 	summary: drawText
 });
