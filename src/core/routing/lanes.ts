@@ -80,12 +80,14 @@ function settle(bundle: readonly Piece[], axis: Axis, find: FindBoxes): boolean 
 	const order = inOrder(bundle, axis);
 	const spacings: Spacing[] = [];
 	for (let after = 1; after < order.length; after++) {
+		const nearer: Piece[] = [];
 		// In order of position: beyond the first that is too far, all are.
 		for (let before = after - 1; before >= 0; before--) {
 			const a = order[before]!;
 			const b = order[after]!;
 			if (b.at - a.at > FAR_MM) break;
-			if ((isFixed(a) && isFixed(b)) || !beside(a, b)) continue;
+			if ((isFixed(a) && isFixed(b)) || !beside(a, b) || nearer.some((between) => partsThem(between, a, b))) continue;
+			nearer.push(a);
 			spacings.push({ before, after, by: laneSpacingMm(a.run.widthMm, b.run.widthMm) });
 		}
 	}
@@ -106,6 +108,12 @@ function settle(bundle: readonly Piece[], axis: Axis, find: FindBoxes): boolean 
 		if (roomier.tightest > result.tightest) result = roomier;
 	}
 	return place(order, result.at, axis);
+}
+
+/** Whether a piece between two others lies all along where they are beside each other, so that it keeps them apart. */
+function partsThem(between: Piece, a: Piece, b: Piece): boolean {
+	if (between.run === a.run || (isFixed(between) && isFixed(a))) return false;
+	return between.from <= Math.max(a.from, b.from) && between.to >= Math.min(a.to, b.to);
 }
 
 const isFixed = ({ held, run }: Piece): boolean => held || run.hold !== 'free';

@@ -1,30 +1,17 @@
 /** Routes of all conductors, and the router that remembers them from one edit to the next. */
-import {
-	SpatialIndex,
-	boxOfPoints,
-	inflateBox,
-	isOrthogonal,
-	polylineIntersectsBox,
-	samePoint,
-	simplifyOrthogonal,
-	type Box,
-	type Point
-} from '#core/geometry';
-import { spreadLanes } from './lanes.ts';
-import { cutsOf, throughBends } from './hand-set.ts';
-import { pathOf, type Around } from './path.ts';
-import { movable, type Run } from './run.ts';
+import { SpatialIndex, inflateBox, polylineIntersectsBox, samePoint, type Box, type Point } from '#core/geometry';
+import { routeOne } from './one-route.ts';
+import { reroute } from './reroute.ts';
 import { CLEARANCE_MM } from './settings.ts';
-import { squeezedIn } from './squeezed.ts';
-import { stubOf, type FindBoxes, type Stub } from './stub.ts';
+import type { FindBoxes } from './stub.ts';
 import { Tracks } from './tracks.ts';
 import type { Obstacle, RouteRequest, Routes } from './types.ts';
 
-/** Conductors routed at once, above which the first route found stands. */
-const SECOND_LOOK_AT_MOST = 150;
+/** No conductor is thicker. */
+const WIDEST_MM = 60;
 
-/** Distance between the ends above which a conductor in a large drawing is not routed anew for want of room: it kept clear of crowds. */
-const FAR_MM = 1500;
+/** With more new boxes than this, the index is filled afresh. */
+const REINDEX_ABOVE = 100;
 
 export interface Router {
 	/**
@@ -48,172 +35,64 @@ export function previewRoute(request: RouteRequest, obstacles: readonly Obstacle
 }
 
 export function createRouter(): Router {
-	let known = new Map<string, RouteRequest>();
-	let routes = new Map<string, readonly Point[]>();
-	let boxes = new Map<string, Box>();
+	let known: ReadonlyMap<string, RouteRequest> = new Map();
+	let routes: ReadonlyMap<string, readonly Point[]> = new Map();
+	let boxes: ReadonlyMap<string, Box> = new Map();
+	let index = new SpatialIndex<Box>();
+	const tracks = new Tracks();
+	const around = { find: (window: Box) => index.search(window), tracks, thorough: true };
 
 	return {
 		update(requests, obstacles) {
-			const nextBoxes = new Map(obstacles.map(({ id, box }) => [id, box]));
-			const changedBoxes = differences(boxes, nextBoxes);
-			const nextKnown = new Map(requests.map((request) => [request.id, request]));
+			const nextBoxes = new Map(obstacles.map(({ id, box }) => [id, sameBox(box, boxes.get(id)) ? boxes.get(id)! : { ...box }]));
+			const gone = missingIn(nextBoxes, boxes);
+			const come = missingIn(boxes, nextBoxes);
+			if (come.length > REINDEX_ABOVE) index = SpatialIndex.of([...nextBoxes.values()].map((box) => [box, box] as const));
+			else {
+				for (const box of gone) index.remove(box);
+				for (const box of come) index.set(box, box);
+			}
+			boxes = nextBoxes;
+
+			const next = new Map(requests.map((request) => [request.id, request]));
+			const passing = passingBy([...gone, ...come], known, routes, tracks);
 			const stale = requests.filter((request) => {
 				const before = known.get(request.id);
-				return !before || !sameRequest(before, request) || changedBoxes.some((box) => passesBy(routes.get(request.id)!, request, box));
+				return !before || !sameRequest(before, request) || passing.has(request.id);
 			});
-			const removed = [...known.keys()].some((id) => !nextKnown.has(id));
-			boxes = nextBoxes;
-			known = nextKnown;
-			if (stale.length === 0 && !removed) return routes;
-			routes = reroute(requests, stale, routes, nextBoxes);
+			const removed = [...known.keys()].filter((id) => !next.has(id));
+			known = next;
+			if (stale.length === 0 && removed.length === 0) return routes;
+			for (const id of removed) tracks.delete(id);
+			for (const { id } of stale) tracks.delete(id);
+			const changed = reroute(stale, { requests: next, before: routes, around });
+			routes = new Map(requests.map(({ id }) => [id, changed.get(id) ?? routes.get(id)!]));
 			return routes;
 		}
 	};
 }
 
-function reroute(
-	requests: readonly RouteRequest[],
-	stale: readonly RouteRequest[],
-	before: Routes,
-	boxes: ReadonlyMap<string, Box>
-): Map<string, readonly Point[]> {
-	const index = SpatialIndex.of([...boxes.values()].map((box) => [box, box] as const));
-	const find: FindBoxes = (window) => index.search(window);
-	const staleIds = new Set(stale.map((request) => request.id));
-	const tracks = new Tracks();
-	const runs: Run[] = [];
-	for (const request of byId(requests)) {
-		if (staleIds.has(request.id)) continue;
-		const points = before.get(request.id)!;
-		tracks.set(request.id, points, request.widthMm);
-		runs.push({
-			id: request.id,
-			widthMm: request.widthMm,
-			from: stubOf(request.from, request.widthMm, find),
-			to: stubOf(request.to, request.widthMm, find),
-			hold: hasBends(request) ? 'hand' : 'kept',
-			points: movable(points),
-			moved: false
-		});
-	}
-
-	const around = { find, tracks, thorough: true };
-	const direct = routeAll(nearestFirst(stale), around);
-	for (const [request, { points, from, to }] of direct) {
-		const hold = hasBends(request) ? 'hand' : 'free';
-		runs.push({ id: request.id, widthMm: request.widthMm, from, to, hold, points: movable(points), moved: false });
-	}
-	if (stale.length > 0) {
-		spreadLanes(runs, find);
-		repair(runs, new Map(stale.map((request) => [request.id, request])), around);
-	}
-
-	const originals = new Map([...direct].map(([{ id }, { points }]) => [id, points]));
-	const after = new Map(runs.map((run) => [run.id, run]));
-	return new Map(
-		requests.map(({ id }) => {
-			const run = after.get(id)!;
-			const original = originals.get(id) ?? before.get(id)!;
-			return [id, run.moved ? checked(run, original, find) : original];
-		})
-	);
-}
-
-/** Each in turn; then each once more, when all the others are known, unless that would take too long. */
-function routeAll(requests: readonly RouteRequest[], around: Around & { readonly tracks: Tracks }): Map<RouteRequest, Routed> {
-	const routed = new Map<RouteRequest, Routed>();
-	const passes = requests.length <= SECOND_LOOK_AT_MOST ? 2 : 1;
-	for (let pass = 0; pass < passes; pass++) {
-		for (const request of requests) {
-			if (pass > 0 && (hasBends(request) || around.tracks.isUndisturbed(request.id, routed.get(request)!.points))) continue;
-			around.tracks.delete(request.id);
-			const result = routeOne(request, around);
-			around.tracks.set(request.id, result.points, request.widthMm);
-			routed.set(request, result);
-		}
-	}
-	return routed;
-}
-
-/** Routes the conductors that found no room in their track anew, now that the lanes of all others are known. */
-function repair(runs: readonly Run[], requests: ReadonlyMap<string, RouteRequest>, around: Around & { readonly tracks: Tracks }): void {
-	const squeeze = squeezedIn(runs);
-	if (squeeze.ids.size === 0) return;
-	const snapshot = runs.map((run) => ({ points: movable(run.points), hold: run.hold, moved: run.moved }));
-	for (const run of runs) around.tracks.set(run.id, run.points, run.widthMm, true);
-	for (const run of runs) {
-		const request = requests.get(run.id);
-		if (!request || !squeeze.ids.has(run.id) || (runs.length > SECOND_LOOK_AT_MOST && span(request) > FAR_MM)) {
-			if (run.hold === 'free') run.hold = 'kept';
-			continue;
-		}
-		around.tracks.delete(run.id);
-		run.points = movable(routeOne(request, around).points);
-		run.moved = true;
-		around.tracks.set(run.id, run.points, run.widthMm, true);
-	}
-	spreadLanes(runs, around.find);
-	if (squeezedIn(runs).badness <= squeeze.badness) return;
-	runs.forEach((run, i) => Object.assign(run, snapshot[i]));
-}
-
-/** The spread route, or the one before spreading if the spread one cuts more bodies. */
-function checked(run: Run, original: readonly Point[], find: FindBoxes): readonly Point[] {
-	const points = simplifyOrthogonal(run.points);
-	const sound = isOrthogonal(points) && cuts(points, find) <= cuts(original, find);
-	return sound ? points.map(({ x, y }) => ({ x, y })) : original;
-}
-
-function cuts(points: readonly Point[], find: FindBoxes): number {
-	let count = 0;
-	for (let i = 1; i < points.length; i++) count += cutsOf(points[i - 1]!, points[i]!, find);
-	return count;
-}
-
-interface Routed {
-	readonly points: readonly Point[];
-	readonly from: Stub;
-	readonly to: Stub;
-}
-
-function routeOne(request: RouteRequest, around: Around): Routed {
-	const from = stubOf(request.from, request.widthMm, around.find);
-	const to = stubOf(request.to, request.widthMm, around.find);
-	if (hasBends(request)) return { from, to, points: throughBends(from, request.bends!, to, around.find) };
-	if (samePoint(from.at, to.at)) return { from, to, points: [from.at, to.at] };
-	const path = pathOf(from, to, request.widthMm, around);
-	return { from, to, points: simplifyOrthogonal([from.at, ...path, to.at]) };
-}
-
-const hasBends = ({ bends }: RouteRequest): boolean => bends !== null && bends.length > 0;
-
-const span = ({ from, to }: RouteRequest): number => Math.abs(from.at.x - to.at.x) + Math.abs(from.at.y - to.at.y);
-
-/** Short conductors first: they have the least choice. Ids settle ties, so that the order of the input does not matter. */
-function nearestFirst(requests: readonly RouteRequest[]): RouteRequest[] {
-	return [...requests].sort((a, b) => Number(hasBends(b)) - Number(hasBends(a)) || span(a) - span(b) || compareIds(a, b));
-}
-
-const byId = (requests: readonly RouteRequest[]): RouteRequest[] => [...requests].sort(compareIds);
-const compareIds = (a: RouteRequest, b: RouteRequest): number => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);
-
-/** Boxes that came or went; a moved one counts at both places. */
-function differences(before: ReadonlyMap<string, Box>, after: ReadonlyMap<string, Box>): Box[] {
-	const changed: Box[] = [];
-	for (const [id, box] of before) if (!sameBox(box, after.get(id))) changed.push(box);
-	for (const [id, box] of after) if (!sameBox(box, before.get(id))) changed.push(box);
-	return changed;
+/** Boxes of the second that are not in the first; a moved one is another box. */
+function missingIn(first: ReadonlyMap<string, Box>, second: ReadonlyMap<string, Box>): Box[] {
+	const missing: Box[] = [];
+	for (const [id, box] of second) if (first.get(id) !== box) missing.push(box);
+	return missing;
 }
 
 const sameBox = (a: Box, b: Box | undefined): boolean =>
 	b !== undefined && a.minX === b.minX && a.minY === b.minY && a.maxX === b.maxX && a.maxY === b.maxY;
 
-/** Whether a route runs through a box, or so close that it may have been led around it. */
-function passesBy(route: readonly Point[], { widthMm }: RouteRequest, box: Box): boolean {
-	const near = inflateBox(box, Math.max(CLEARANCE_MM, widthMm / 2) + 1);
-	const extent = boxOfPoints(route);
-	if (extent.minX > near.maxX || extent.maxX < near.minX || extent.minY > near.maxY || extent.maxY < near.minY) return false;
-	return polylineIntersectsBox(route, near);
+/** Conductors that run through a box, or so close that they may have been led around it. */
+function passingBy(changed: readonly Box[], known: ReadonlyMap<string, RouteRequest>, routes: Routes, tracks: Tracks): Set<string> {
+	const passing = new Set<string>();
+	if (routes.size === 0) return passing;
+	for (const box of changed) {
+		for (const id of tracks.idsIn(inflateBox(box, WIDEST_MM / 2 + CLEARANCE_MM))) {
+			const near = inflateBox(box, Math.max(CLEARANCE_MM, known.get(id)!.widthMm / 2) + 1);
+			if (polylineIntersectsBox(routes.get(id)!, near)) passing.add(id);
+		}
+	}
+	return passing;
 }
 
 function sameRequest(a: RouteRequest, b: RouteRequest): boolean {

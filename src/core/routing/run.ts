@@ -17,6 +17,8 @@ export interface Run {
 	 * bends set by hand and never moves.
 	 */
 	hold: 'free' | 'kept' | 'hand';
+	/** Routed in this update, not before. */
+	readonly isNew: boolean;
 	points: MovablePoint[];
 	moved: boolean;
 }

@@ -69,26 +69,28 @@ export class StretchBins {
 	/** Stretches on lines from `low` to `high` that meet `from` to `to` along them, touching included; each once. */
 	search(low: number, high: number, from: number, to: number): Stretch[] {
 		const found: Stretch[] = [];
-		const meets = (stretch: Stretch): boolean => stretch.at >= low && stretch.at <= high && stretch.to >= from && stretch.from <= to;
 		const first = Math.max(this.#first, binAlong(from));
 		const last = Math.min(this.#last, binAlong(to));
 		const highest = Math.min(this.#high, binAcross(high));
 		const lowest = Math.max(this.#low, binAcross(low));
 		if ((highest - lowest + 1) * (last - first + 1) > this.#all.size) {
-			for (const stretch of this.#all) if (meets(stretch)) found.push(stretch);
+			for (const stretch of this.#all) if (meets(stretch, low, high, from, to)) found.push(stretch);
 			return found;
 		}
-		for (const stretch of this.#outsize) if (meets(stretch)) found.push(stretch);
+		for (const stretch of this.#outsize) if (meets(stretch, low, high, from, to)) found.push(stretch);
 		for (let across = lowest; across <= highest; across++) {
 			for (let along = first; along <= last; along++) {
 				const bin = this.#bins.get(across * STRIDE + along);
 				if (!bin) continue;
 				for (const stretch of bin) {
 					// A long stretch lies in several bins: it counts in the first of them.
-					if (meets(stretch) && (along === first || binAlong(stretch.from) === along)) found.push(stretch);
+					if (meets(stretch, low, high, from, to) && (along === first || binAlong(stretch.from) === along)) found.push(stretch);
 				}
 			}
 		}
 		return found;
 	}
 }
+
+const meets = (stretch: Stretch, low: number, high: number, from: number, to: number): boolean =>
+	stretch.at >= low && stretch.at <= high && stretch.to >= from && stretch.from <= to;
