@@ -5,6 +5,7 @@
  * spread of 1e8, or hardly tied to its reference, keeps full precision.
  */
 import { minimumDegreeOrder } from './order.ts';
+import { pendantTrees, type PendantTrees } from './pendant-trees.ts';
 
 export interface Topology {
 	readonly nodeCount: number;
@@ -94,9 +95,15 @@ export function planElimination({ nodeCount, edges }: Topology): Elimination {
 			return nodeV;
 		};
 
+		let trees: PendantTrees | null = null;
+		const plantTrees = (): PendantTrees =>
+			pendantTrees(order, pinned, (k) => {
+				const joined: number[] = [];
+				for (let s = start[k]!; s < start[k + 1]!; s++) if (between[s]! > 0) joined.push(column[s]!);
+				return { joined, ohm: 1 / total[k]! };
+			});
 		const carriedA = new Float64Array(nodeCount);
-		const resistanceOhm = (a: number, b: number | null): number => {
-			if (a === b) return 0;
+		const throughMeshOhm = (a: number, b: number | null): number => {
 			carriedA[a] = 1;
 			if (b !== null) carriedA[b] = -1;
 			let ohms = 0;
@@ -112,6 +119,18 @@ export function planElimination({ nodeCount, edges }: Topology): Elimination {
 				if (y === k) y = nextOf[k]!;
 			}
 			return ohms;
+		};
+		const betweenFeet = new Map<number, number>();
+		const resistanceOhm = (a: number, b: number | null): number => {
+			if (a === b) return 0;
+			trees ??= plantTrees();
+			const { foot, footOhm } = trees;
+			const [footA, footB] = [foot[a]!, b === null ? nodeCount : foot[b]!];
+			if (footA === footB) return trees.withinOhm(a, b!);
+			const key = Math.min(footA, footB) * (nodeCount + 1) + Math.max(footA, footB);
+			let ohms = betweenFeet.get(key);
+			if (ohms === undefined) betweenFeet.set(key, (ohms = throughMeshOhm(footA, b === null ? null : footB)));
+			return footOhm[a]! + ohms + (b === null ? 0 : footOhm[b]!);
 		};
 		return { solve, resistanceOhm };
 	};
