@@ -57,6 +57,7 @@ const mayImport = {
 	],
 	'core/check': ['core'],
 	'core/remedies': ['core'],
+	'core/placement': ['core'],
 	'core/explain': ['core'],
 	'core/examples': ['core'],
 	editor: ['core', 'files', 'canvas/host', 'canvas/index'],
@@ -72,7 +73,7 @@ const packagesOf = {
 	'core/geometry': ['rbush', 'flatbush'],
 	'core/diagram': ['zod', 'immer'],
 	'core/parts': ['zod'],
-	'core/(?:units|tables|graphics|conductors|profiles|layout|routing|network|solver|protection|faults|energy|studs|rules|drawing|check|remedies|explain|examples)':
+	'core/(?:units|tables|graphics|conductors|profiles|layout|routing|network|solver|protection|faults|energy|studs|rules|drawing|check|remedies|placement|explain|examples)':
 		[],
 	canvas: ['konva']
 };
