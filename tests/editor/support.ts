@@ -1,7 +1,8 @@
 import type { CheckResult } from '#core/check';
 import { addConductor, addPart, compose, emptyDiagram, type Diagram } from '#core/diagram';
 import { change } from '#core/diagram';
-import { Editor, type CheckAnswer, type CheckRequest, type CheckWorker } from '#editor';
+import { answer } from '../../src/editor/answers.ts';
+import { Editor, type AnswerWorker, type Asked, type CheckAnswer, type CheckRequest, type CheckWorker } from '#editor';
 
 /** A worker on strings: it answers when the test says so. */
 export class FakeWorker implements CheckWorker {
@@ -33,6 +34,25 @@ export class FakeWorker implements CheckWorker {
 
 	#say(data: CheckAnswer): void {
 		this.onmessage?.({ data } as MessageEvent<CheckAnswer>);
+	}
+}
+
+/** A worker without a thread: it answers soon, with copies, as a real one does. */
+export class AnsweringWorker implements AnswerWorker {
+	onmessage: AnswerWorker['onmessage'] = null;
+	onerror: AnswerWorker['onerror'] = null;
+	terminated = false;
+
+	postMessage(asked: Asked): void {
+		const { serial, diagram, kind, ask } = structuredClone(asked);
+		queueMicrotask(() => {
+			if (this.terminated) return;
+			this.onmessage?.({ data: structuredClone({ serial, answer: answer(diagram, kind, ask as never) }) } as MessageEvent);
+		});
+	}
+
+	terminate(): void {
+		this.terminated = true;
 	}
 }
 

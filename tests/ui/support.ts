@@ -1,10 +1,11 @@
 import { flushSync, mount, unmount, type Component } from 'svelte';
 import { afterEach } from 'vitest';
 import type { Diagram } from '#core/diagram';
+import { Asker } from '#editor';
 import type { Workbench } from '../../src/ui/context.ts';
 import type { FileActions } from '../../src/ui/file-actions.ts';
 import { View } from '../../src/ui/view.svelte.ts';
-import { newEditor } from '../editor/support.ts';
+import { AnsweringWorker, newEditor } from '../editor/support.ts';
 import Harness from './Harness.svelte';
 
 const nothing = async () => undefined;
@@ -18,7 +19,7 @@ const files: FileActions = {
 
 export function newWorkbench(diagram?: Diagram) {
 	const { editor, workers } = newEditor(diagram);
-	const workbench: Workbench = { editor, view: new View(), files };
+	const workbench: Workbench = { editor, view: new View(), asker: new Asker(() => new AnsweringWorker()), files };
 	return { ...workbench, workbench, worker: workers[0]! };
 }
 
@@ -33,6 +34,12 @@ export function show(workbench: Workbench, component: Component<never>, props: R
 	mounted.push(mount(Harness, { target, props: { workbench, component: component as Component<Record<string, unknown>>, props } }));
 	flushSync();
 	return target;
+}
+
+/** Lets the worker answer. */
+export async function answered(): Promise<void> {
+	await new Promise((resolve) => setTimeout(resolve));
+	flushSync();
 }
 
 export const byRole = (root: ParentNode, role: string, name: string | RegExp): HTMLElement => {

@@ -41,6 +41,7 @@ export { diagramJsonSchema } from './json-schema.ts';
 export { itemKey, parseItemKey, type ItemKey, type ItemKind } from './item.ts';
 export { sameTerminal, studKey, terminalRef } from './stud-key.ts';
 export { change, compose, defineCommand, type Change, type Command } from './command.ts';
+export { recorded, type Recording } from './recorded.ts';
 export { addCase } from './commands/add-case.ts';
 export { addConductor } from './commands/add-conductor.ts';
 export { addPart } from './commands/add-part.ts';

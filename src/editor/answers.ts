@@ -1,0 +1,41 @@
+/** Questions about a diagram that take too long for the thread that draws. Questions and answers are plain data. */
+import { change, type CaseId, type Change, type Diagram, type PartId } from '#core/diagram';
+import { explain, voltsLost, type Explanation, type FigureId, type VoltsLost } from '#core/explain';
+import { remediesFor, type Difference } from '#core/remedies';
+
+export interface Questions {
+	/** What would mend the finding with this key. */
+	readonly remedies: { readonly ask: { readonly finding: string }; readonly answer: readonly RemedyOffer[] };
+	/** Where the volts of a load go. */
+	readonly 'volts-lost': {
+		readonly ask: { readonly load: PartId; readonly caseId: CaseId };
+		readonly answer: VoltsLost | { readonly ok: false; readonly why: string };
+	};
+	/** Where a figure comes from; null where there is no such figure. */
+	readonly explain: { readonly ask: { readonly figure: FigureId }; readonly answer: Explanation | null };
+}
+export type QuestionKind = keyof Questions;
+
+/** A remedy without its functions. */
+export interface RemedyOffer {
+	readonly title: string;
+	readonly safe: boolean;
+	readonly caution: string | null;
+	readonly difference: Difference;
+	/** What it does to the diagram that was asked about. */
+	readonly patches: Change['patches'];
+}
+
+const ANSWERS: { readonly [Kind in QuestionKind]: (diagram: Diagram, ask: Questions[Kind]['ask']) => Questions[Kind]['answer'] } = {
+	remedies: (diagram, { finding }) =>
+		remediesFor(diagram, { key: finding }).map(({ title, safe, caution, command, preview }) => {
+			const { cleared, added, changed, errorsBefore, errorsAfter, warningsBefore, warningsAfter } = preview();
+			const difference = { cleared, added, changed, errorsBefore, errorsAfter, warningsBefore, warningsAfter };
+			return { title, safe, caution, difference, patches: change(diagram, command).patches };
+		}),
+	'volts-lost': (diagram, { load, caseId }) => voltsLost(diagram, load, null, caseId),
+	explain: (diagram, { figure }) => explain(diagram, figure)
+};
+
+export const answer = <Kind extends QuestionKind>(diagram: Diagram, kind: Kind, ask: Questions[Kind]['ask']): Questions[Kind]['answer'] =>
+	ANSWERS[kind](diagram, ask);
