@@ -8,14 +8,17 @@ import type { Canvas, CanvasHost, Insets } from './host.ts';
 import { listen } from './listen.ts';
 import { paintGrid } from './paint/grid.ts';
 import { paintOverlay } from './paint/overlay.ts';
+import { NamePainter } from './paint/names.ts';
 import { Painter } from './paint/painter.ts';
 import { paintItems } from './paint/still.ts';
 import type { Keys, Press } from './pointer.ts';
 import { createPointing } from './pointing.ts';
 import { createScenes } from './scenes.ts';
 import { createStage } from './stage.ts';
+import { MARK_PX, SMALL_MARK_PX, SMALL_SCREEN_PX } from './theme.ts';
 import { createPartPlacer } from './tools/place.ts';
 import {
+	EMPTY_ZOOM,
 	LIFE_SIZE,
 	centredOn,
 	clampZoom,
@@ -32,6 +35,9 @@ import {
 } from './viewport.ts';
 
 const NO_KEYS: Keys = { shift: false, alt: false, ctrl: false };
+/** Pixels per millimetre at which studs and tags can be made out, and what is shown around a thing looked at. */
+const CLOSE_ZOOM = 0.9;
+const CLOSE_MARGIN_MM = 60;
 const NO_INSETS: Insets = { left: 0, top: 0, right: 0, bottom: 0 };
 
 /** Zoom is reported as a share of life size. */
@@ -41,6 +47,7 @@ export function createCanvas(container: HTMLDivElement, host: CanvasHost): Canva
 	if (getComputedStyle(container).position === 'static') container.style.position = 'relative';
 
 	const painter = new Painter();
+	const names = { still: new NamePainter(), drag: new NamePainter() };
 	let size: Size = { width: container.clientWidth, height: container.clientHeight };
 	const palette = () => PALETTES[desk.shown?.theme ?? 'light'];
 
@@ -58,18 +65,26 @@ export function createCanvas(container: HTMLDivElement, host: CanvasHost): Canva
 			const { view, scene, dragged } = desk;
 			context.setTransform(ratio, 0, 0, ratio, 0, 0);
 			paintGrid(context, view, size, palette());
+			if (!desk.shown) return;
+			const named = names.still.names(context, desk.model.diagram, scene.items, view.zoom);
 			toMillimetres(context, view, ratio);
 			paintItems(context, painter, scene.items, desk.index.visible(visibleBox(view, size)), {
 				view,
 				palette: palette(),
-				hidden: dragged?.hidden
+				hidden: dragged?.hidden,
+				named
 			});
+			context.setTransform(ratio, 0, 0, ratio, 0, 0);
+			names.still.paint(context, named, view, palette(), dragged?.hidden);
 		},
 		drag(context, ratio) {
 			const { view, dragged } = desk;
 			if (!dragged) return;
+			const named = names.drag.names(context, desk.model.diagram, dragged.items, view.zoom);
 			toMillimetres(context, view, ratio);
-			paintItems(context, painter, dragged.items, dragged.items.keys(), { view, palette: palette() });
+			paintItems(context, painter, dragged.items, dragged.items.keys(), { view, palette: palette(), named });
+			context.setTransform(ratio, 0, 0, ratio, 0, 0);
+			names.drag.paint(context, named, view, palette());
 		},
 		overlay(context, ratio) {
 			context.setTransform(ratio, 0, 0, ratio, 0, 0);
@@ -87,6 +102,7 @@ export function createCanvas(container: HTMLDivElement, host: CanvasHost): Canva
 		if (zoomed) host.viewChanged({ zoom: view.zoom / LIFE_SIZE });
 	}
 	function takeView(view: View): void {
+		wholeInView = false;
 		glide.stop();
 		setView(view);
 	}
@@ -105,10 +121,14 @@ export function createCanvas(container: HTMLDivElement, host: CanvasHost): Canva
 	});
 
 	let fitted = false;
+	/** Until the user looks at something else, the whole drawing stays in view when the room for it changes. */
+	let wholeInView = false;
 	const resized = new ResizeObserver(() => {
 		size = { width: container.clientWidth, height: container.clientHeight };
 		stage.resize(size);
-		fitOnce();
+		desk.markPx = size.width < SMALL_SCREEN_PX ? SMALL_MARK_PX : MARK_PX;
+		if (fitted) refit();
+		else fitOnce();
 	});
 	resized.observe(container);
 	stage.resize(size);
@@ -117,12 +137,22 @@ export function createCanvas(container: HTMLDivElement, host: CanvasHost): Canva
 	function fitOnce(): void {
 		if (fitted || !desk.shown || size.width < 2 || size.height < 2) return;
 		fitted = true;
+		showWhole('at once');
+	}
+	function showWhole(how: 'gliding' | 'at once'): void {
+		// The first part on an empty sheet must not become the measure of it.
+		wholeInView = desk.scene.bounds !== null;
+		if (how === 'gliding') return glide.to(wholeDrawing());
+		glide.stop();
 		setView(wholeDrawing());
+	}
+	function refit(): void {
+		if (wholeInView && desk.shown) showWhole('at once');
 	}
 	const insets = (): Insets => host.insets?.() ?? NO_INSETS;
 	const wholeDrawing = (): View =>
 		withinInsets(insets(), size, desk.view, (_, free) =>
-			desk.scene.bounds ? fitBox(desk.scene.bounds, free) : centredOn({ x: 0, y: 0 }, free, LIFE_SIZE / 4)
+			desk.scene.bounds ? fitBox(desk.scene.bounds, free) : centredOn({ x: 0, y: 0 }, free, EMPTY_ZOOM)
 		);
 
 	function toClient(at: Point): Point {
@@ -148,17 +178,24 @@ export function createCanvas(container: HTMLDivElement, host: CanvasHost): Canva
 			container.style.backgroundColor = palette().paper;
 			fitOnce();
 		},
-		fit: () => glide.to(wholeDrawing()),
+		fit: (how = 'gliding') => showWhole(how),
+		refit,
 		zoomBy(factor) {
+			wholeInView = false;
 			const from = glide.target ?? desk.view;
 			glide.to(zoomAbout(from, { x: size.width / 2, y: size.height / 2 }, clampZoom(from.zoom * factor) / from.zoom));
 		},
-		reveal(key) {
+		reveal(key, close = false) {
 			const box = boxOf(key);
 			if (!box) return;
 			const from = glide.target ?? desk.view;
-			const to = withinInsets(insets(), size, from, (view, free) => revealBox(view, box, free));
-			if (to !== from) glide.to(to);
+			const to = withinInsets(insets(), size, from, (view, free) => {
+				if (close && view.zoom < CLOSE_ZOOM) return fitBox(inflateBox(box, CLOSE_MARGIN_MM), free, 16, CLOSE_ZOOM);
+				return revealBox(view, box, free);
+			});
+			if (to === from) return;
+			wholeInView = false;
+			glide.to(to);
 		},
 		clientPoint(key) {
 			if (!desk.shown) return null;

@@ -7,6 +7,7 @@ import type { DrawnItem, Scene } from '#core/drawing';
 import type { CanvasHost, CanvasModel } from './host.ts';
 import { placeMarks, type Mark } from './marks.ts';
 import { NOTHING, type Overlay } from './overlay.ts';
+import { MARK_PX } from './theme.ts';
 import { SceneIndex } from './scene-index.ts';
 import type { Scenes } from './scenes.ts';
 import type { Cursor, Desk } from './tools/tool.ts';
@@ -37,6 +38,7 @@ export class CanvasDesk implements Desk {
 	#view: View = { x: 0, y: 0, zoom: 1 };
 	#overlay: Overlay = NOTHING;
 	#drag: Dragged | null = null;
+	#markPx = MARK_PX;
 	#marks: readonly Mark[] | null = null;
 
 	constructor(options: DeskOptions) {
@@ -68,6 +70,14 @@ export class CanvasDesk implements Desk {
 		this.#options.repaint('still', 'drag', 'overlay');
 	}
 
+	/** Radius of finding marks, in pixels. */
+	set markPx(markPx: number) {
+		if (markPx === this.#markPx) return;
+		this.#markPx = markPx;
+		this.#marks = null;
+		this.#options.repaint('overlay');
+	}
+
 	get overlay(): Overlay {
 		return this.#overlay;
 	}
@@ -82,7 +92,7 @@ export class CanvasDesk implements Desk {
 
 	get marks(): readonly Mark[] {
 		// Placed when first asked for after a change: pointing asks more often than things change.
-		return (this.#marks ??= this.#model?.check ? placeMarks(this.#model.check.findings, this.index, this.#view) : []);
+		return (this.#marks ??= this.#model?.check ? placeMarks(this.#model.check.findings, this.index, this.#view, this.#markPx) : []);
 	}
 
 	show(model: CanvasModel): void {

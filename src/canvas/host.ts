@@ -26,6 +26,8 @@ export interface CanvasHost {
 	/** Runs a command as one undo step. Returns the reason when it was refused (the host tells the user). */
 	run(command: Command): string | null;
 	select(keys: readonly ItemKey[]): void;
+	/** A finding's mark was clicked. */
+	focusFinding?(key: string): void;
 	setTool(tool: Tool): void;
 	/**
 	 * A new part of this kind was asked for here; the host makes id, label and defaults and runs the command. With `on`,
@@ -56,11 +58,13 @@ export interface CanvasModel {
 
 export interface Canvas {
 	show(model: CanvasModel): void;
-	/** Whole diagram in view. */
-	fit(): void;
+	/** Whole diagram in view. `at once` where nothing was seen before. */
+	fit(how?: 'gliding' | 'at once'): void;
+	/** What lies over the canvas has changed: a diagram that was wholly in view is so again. */
+	refit(): void;
 	zoomBy(factor: number): void;
-	/** Brings an item into view, without zooming out of the user's zoom if it fits. */
-	reveal(key: ItemKey): void;
+	/** Brings an item into view, without zooming out of the user's zoom if it fits; with `close`, large enough to be made out. */
+	reveal(key: ItemKey, close?: boolean): void;
 	/** Client coordinates of a part's centre, a conductor's middle or a stud; for tests and menus. */
 	clientPoint(key: ItemKey): Point | null;
 	/** Drawing coordinates of a point on the screen. */

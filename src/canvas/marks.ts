@@ -12,6 +12,7 @@ import { toScreen, type View } from './viewport.ts';
 export interface Mark {
 	/** On the screen. */
 	readonly at: Point;
+	readonly radiusPx: number;
 	/** Of the worst finding here. */
 	readonly severity: Severity;
 	/** Worst first. */
@@ -27,14 +28,14 @@ const BESIDE_STUD_PX = { x: 12, y: -12 };
 export const subjectKey = (subject: Subject): ItemKey | null => (subject.kind === 'diagram' ? null : itemKey(subject.kind, subject.id));
 
 /** Marks in painting order: the worst lie on top. Findings about the diagram as a whole, or about things no longer there, have none. */
-export function placeMarks(findings: readonly Finding[], index: SceneIndex, view: View): Mark[] {
+export function placeMarks(findings: readonly Finding[], index: SceneIndex, view: View, radiusPx = MARK_PX): Mark[] {
 	const sorted = [...findings].sort((a, b) => WORST_FIRST.indexOf(a.severity) - WORST_FIRST.indexOf(b.severity));
 	const groups: { at: Point; findings: Finding[]; places: Set<ItemKey> }[] = [];
 	for (const finding of sorted) {
 		const key = finding.subjects[0] && subjectKey(finding.subjects[0]);
 		const at = key && markPoint(key, index, view);
 		if (!key || !at) continue;
-		const near = groups.find((group) => group.places.has(key) || Math.hypot(group.at.x - at.x, group.at.y - at.y) < 2 * MARK_PX);
+		const near = groups.find((group) => group.places.has(key) || Math.hypot(group.at.x - at.x, group.at.y - at.y) < 2 * radiusPx);
 		if (near) {
 			near.findings.push(finding);
 			near.places.add(key);
@@ -42,6 +43,7 @@ export function placeMarks(findings: readonly Finding[], index: SceneIndex, view
 	}
 	return groups.reverse().map(({ at, findings, places }) => ({
 		at,
+		radiusPx,
 		severity: findings[0]!.severity,
 		findings,
 		selects: [...places]
@@ -50,7 +52,7 @@ export function placeMarks(findings: readonly Finding[], index: SceneIndex, view
 
 /** The mark whose shape is under the pointer, the topmost first. */
 export function markAt(marks: readonly Mark[], screen: Point, slackPx = 2): Mark | null {
-	return marks.findLast(({ at }) => Math.hypot(at.x - screen.x, at.y - screen.y) <= MARK_PX + slackPx) ?? null;
+	return marks.findLast(({ at, radiusPx }) => Math.hypot(at.x - screen.x, at.y - screen.y) <= radiusPx + slackPx) ?? null;
 }
 
 function markPoint(key: ItemKey, index: SceneIndex, view: View): Point | null {

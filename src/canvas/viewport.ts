@@ -47,11 +47,11 @@ export function visibleBox(view: View, size: Size, marginPx = 0): Box {
 }
 
 /** Centres a box and zooms so that all of it shows, with a margin in pixels. */
-export function fitBox(box: Box, size: Size, marginPx = 40): View {
+export function fitBox(box: Box, size: Size, marginPx = 40, maxZoom = MAX_FIT_ZOOM): View {
 	const width = Math.max(box.maxX - box.minX, 1);
 	const height = Math.max(box.maxY - box.minY, 1);
 	const room = { width: Math.max(size.width - 2 * marginPx, 1), height: Math.max(size.height - 2 * marginPx, 1) };
-	const zoom = clampZoom(Math.min(room.width / width, room.height / height, MAX_FIT_ZOOM));
+	const zoom = clampZoom(Math.min(room.width / width, room.height / height, maxZoom));
 	return centredOn({ x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 }, size, zoom);
 }
 
@@ -66,6 +66,9 @@ export function revealBox(view: View, box: Box, size: Size, marginPx = 48): View
 	const zoom = Math.min(view.zoom, fitted.zoom);
 	return centredOn({ x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 }, size, zoom);
 }
+
+/** On an empty sheet: about 1.5 m of it show on a laptop, and the smallest clamps can still be aimed at. */
+export const EMPTY_ZOOM = 0.15 * LIFE_SIZE;
 
 /** Works out a view in the part of the window that panels leave free. */
 export function withinInsets(insets: Insets, size: Size, view: View, find: (view: View, free: Size) => View): View {

@@ -97,7 +97,7 @@ describe('painting', () => {
 	const paint = (severity: 'fatal' | 'error' | 'warning' | 'note', count = 1) => {
 		const { trace, context } = fakeContext();
 		const findings = Array.from({ length: count }, (_, i) => finding(String(i), severity, []));
-		paintMark(context, { at: { x: 0, y: 0 }, severity, findings, selects: [] }, PALETTES.light, false);
+		paintMark(context, { at: { x: 0, y: 0 }, radiusPx: 10, severity, findings, selects: [] }, PALETTES.light, 'plain');
 		return trace;
 	};
 	/** Corners of the mark's own outline, or "round". */

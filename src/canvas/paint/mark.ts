@@ -49,15 +49,21 @@ function ring(count: number, turn: number, radius: number): Point[] {
 	});
 }
 
-/** In CSS pixels. */
-export function paintMark(context: MarkContext, mark: Mark, palette: Palette, focused: boolean): void {
+export type MarkStanding = 'plain' | 'focused' | 'dimmed';
+
+/** In CSS pixels. While one finding is looked at, the marks of the others step back. */
+export function paintMark(context: MarkContext, mark: Mark, palette: Palette, standing: MarkStanding): void {
 	const { x, y } = mark.at;
-	context.globalAlpha = 1;
+	const radius = mark.radiusPx;
+	const size = radius / MARK_PX;
+	const focused = standing === 'focused';
+	const opacity = standing === 'dimmed' ? 0.35 : 1;
+	context.globalAlpha = opacity;
 	context.setLineDash([]);
 	context.lineJoin = 'round';
 	if (focused) {
 		context.beginPath();
-		context.arc(x, y, MARK_PX * 1.7, 0, 2 * Math.PI);
+		context.arc(x, y, radius * 1.7, 0, 2 * Math.PI);
 		context.globalAlpha = 0.25;
 		context.fillStyle = palette[PAINT_OF[mark.severity]];
 		context.fill();
@@ -66,24 +72,24 @@ export function paintMark(context: MarkContext, mark: Mark, palette: Palette, fo
 		context.lineWidth = 1.5;
 		context.stroke();
 	}
-	if (mark.findings.length > 1) outline(context, mark.severity, x + 3.5, y - 3.5, palette);
-	outline(context, mark.severity, x, y, palette);
+	if (mark.findings.length > 1) outline(context, mark.severity, x + 3.5 * size, y - 3.5 * size, radius, palette);
+	outline(context, mark.severity, x, y, radius, palette);
 	context.fillStyle = palette.paper;
-	context.font = `700 ${mark.severity === 'fatal' ? 15 : 13}px ${FONT}`;
+	context.font = `700 ${(mark.severity === 'fatal' ? 15 : 13) * size}px ${FONT}`;
 	context.textAlign = 'center';
 	context.textBaseline = 'middle';
 	context.fillText(SIGN[mark.severity], x, y + (mark.severity === 'error' ? 2 : 0.5));
-	if (mark.findings.length > 1) badge(context, x + MARK_PX, y - MARK_PX, mark.findings.length, palette);
+	if (mark.findings.length > 1) badge(context, x + radius, y - radius, mark.findings.length, palette);
 }
 
-function outline(context: MarkContext, severity: Severity, x: number, y: number, palette: Palette): void {
+function outline(context: MarkContext, severity: Severity, x: number, y: number, radius: number, palette: Palette): void {
 	const corners = CORNERS[severity];
 	context.beginPath();
 	if (corners)
 		corners.forEach((corner, i) =>
-			i ? context.lineTo(x + MARK_PX * corner.x, y + MARK_PX * corner.y) : context.moveTo(x + MARK_PX * corner.x, y + MARK_PX * corner.y)
+			i ? context.lineTo(x + radius * corner.x, y + radius * corner.y) : context.moveTo(x + radius * corner.x, y + radius * corner.y)
 		);
-	else context.arc(x, y, MARK_PX * 0.95, 0, 2 * Math.PI);
+	else context.arc(x, y, radius * 0.95, 0, 2 * Math.PI);
 	context.closePath();
 	// An edge of the background's colour keeps the mark apart from whatever it lies on.
 	context.strokeStyle = palette.paper;

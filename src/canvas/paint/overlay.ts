@@ -1,16 +1,17 @@
 /** Paints what lies over the drawing, in CSS pixels: selection, hover, rubber bands, snap hints, finding marks. */
-import { parseItemKey, studKey, terminalRef, type ItemKey } from '#core/diagram';
+import { itemKey, parseItemKey, studKey, terminalRef, type ItemKey } from '#core/diagram';
 import type { Box, Point } from '#core/geometry';
 import type { DrawnItem } from '#core/drawing';
 import type { Paint, Palette } from '#core/graphics';
+import type { Finding } from '#core/rules';
 import type { CanvasDesk } from '../desk.ts';
-import { subjectKey } from '../marks.ts';
+import { subjectKey, type Mark } from '../marks.ts';
 import { studFacts } from '../parts.ts';
 import { handlesOf } from '../pick.ts';
 import { HANDLE_PX } from '../theme.ts';
 import { toScreen, visibleBox, type Size } from '../viewport.ts';
 import { tracePolyline } from './compile.ts';
-import { PAINT_OF, paintMark } from './mark.ts';
+import { PAINT_OF, paintMark, type MarkStanding } from './mark.ts';
 import { FONT, type Painter } from './painter.ts';
 
 export interface OverlayScreen {
@@ -34,21 +35,24 @@ export function paintOverlay(desk: CanvasDesk, screen: OverlayScreen): void {
 	if (overlay.hover && !model.selection.has(overlay.hover)) pen.outline(overlay.hover, 'selection', 3, 0.45);
 	for (const key of model.selection) pen.outline(key, 'selection', 3, 0.9);
 
-	if (overlay.seeks) pen.rings(overlay.seeks);
+	// After a tap there is no pointer to show the way: the tool in hand says what is looked for.
+	const connecting = model.tool.kind === 'connect' ? model.tool : null;
+	const seeks = overlay.seeks ?? (connecting && ({ what: 'lug', except: connecting.from } as const));
+	if (seeks) pen.rings(seeks);
+	if (connecting?.from) pen.target(itemKey('stud', studKey(connecting.from)));
 	if (overlay.ghost) pen.ghost(overlay.ghost);
 	if (overlay.band) pen.band(overlay.band);
 	if (overlay.target) pen.target(overlay.target);
 	for (const handle of handlesOf(desk)) pen.handle(handle.at);
-	if (!desk.dragged)
-		for (const mark of desk.marks)
-			paintMark(
-				screen.context,
-				mark,
-				screen.palette,
-				mark.findings.some((f) => f.key === model.focusedFinding)
-			);
+	if (!desk.dragged) for (const mark of desk.marks) paintMark(screen.context, mark, screen.palette, standingOf(mark, focused));
+	screen.context.globalAlpha = 1;
 	if (overlay.box) pen.box(overlay.box);
 	if (overlay.tag) pen.tag(overlay.tag);
+}
+
+function standingOf({ findings }: Mark, focused: Finding | null): MarkStanding {
+	if (!focused) return 'plain';
+	return findings.some(({ key }) => key === focused.key) ? 'focused' : 'dimmed';
 }
 
 class OverlayPen {

@@ -6,15 +6,22 @@ import type { ItemKey } from '#core/diagram';
 import type { DrawnItem } from '#core/drawing';
 import type { Paint, Palette, Primitive } from '#core/graphics';
 import type { View } from '../viewport.ts';
+import { tracePolyline } from './compile.ts';
 import type { Context, Painter } from './painter.ts';
 
 export type SceneContext = Context &
-	Pick<CanvasRenderingContext2D, 'beginPath' | 'moveTo' | 'lineTo' | 'rect'> & { fill(): void; stroke(): void };
+	Pick<CanvasRenderingContext2D, 'beginPath' | 'moveTo' | 'lineTo' | 'arcTo' | 'rect'> & { fill(): void; stroke(): void };
 
 /** Parts smaller than this on the screen are drawn as blocks. */
 const BLOCK_PX = 20;
 /** Conductors drawn thinner than this are drawn as plain lines. */
 const PLAIN_PX = 1.5;
+/** On each side of a conductor, so that its colour need not stand out by itself. */
+const CASING_PX = 1;
+const PLAIN_CASING_PX = 0.75;
+/** As core/drawing draws them. */
+const DRAWN_CASING_MM = 0.8;
+const DRAWN_ROUND = 1.2;
 const LABEL_PX = 5;
 /** Texts of a drawing are smaller: below the zoom at which this one cannot be read, none is looked at. */
 const LARGEST_TEXT_MM = 30;
@@ -25,6 +32,8 @@ export interface StillOptions {
 	/** Items drawn elsewhere just now: those being dragged. */
 	readonly hidden?: ReadonlySet<ItemKey>;
 	readonly opacity?: number;
+	/** Parts whose own lettering is left out: their names are written at a fixed size, or there is no room for them. */
+	readonly named?: ReadonlyMap<ItemKey, unknown>;
 }
 
 export function paintItems(
@@ -34,7 +43,7 @@ export function paintItems(
 	keys: Iterable<ItemKey>,
 	options: StillOptions
 ): void {
-	const { palette, hidden } = options;
+	const { palette, hidden, named } = options;
 	const { zoom } = options.view;
 	const opacity = options.opacity ?? 1;
 	const paintOptions = { palette, zoom, opacity };
@@ -51,9 +60,10 @@ export function paintItems(
 		else if (item.route && item.widthMm * zoom < PLAIN_PX) plain.line(item);
 		else {
 			plain.flush();
+			if (item.route) paintCasing(context, item, options);
 			painter.paint(context, item.primitives, paintOptions);
 		}
-		if (mayRead && item.labels.length > 0 && legible(item.labels, zoom)) labelled.push(item);
+		if (mayRead && !named?.has(key) && item.labels.length > 0 && legible(item.labels, zoom)) labelled.push(item);
 	}
 	plain.flush();
 	// Labels come last, so that no conductor runs through a name.
@@ -104,16 +114,33 @@ class Plain {
 			context.strokeStyle = palette['case-edge'];
 			context.stroke();
 		}
-		context.lineWidth = PLAIN_PX / zoom;
 		for (const [colour, items] of this.#lines) {
 			context.beginPath();
 			for (const { route } of items) route!.forEach(({ x, y }, i) => (i === 0 ? context.moveTo(x, y) : context.lineTo(x, y)));
+			context.lineWidth = (PLAIN_PX + 2 * PLAIN_CASING_PX) / zoom;
+			context.strokeStyle = palette['case-edge'];
+			context.stroke();
+			context.lineWidth = PLAIN_PX / zoom;
 			context.strokeStyle = palette[colour];
 			context.stroke();
 		}
 		this.#blocks = [];
 		this.#lines.clear();
 	}
+}
+
+/** The drawn casing gets thinner with the zoom; without one a white conductor on paper, or a black one on slate, is gone. */
+function paintCasing(context: SceneContext, { route, widthMm }: DrawnItem, { view: { zoom }, palette, opacity = 1 }: StillOptions): void {
+	if (DRAWN_CASING_MM * zoom >= CASING_PX) return;
+	context.globalAlpha = opacity;
+	context.setLineDash([]);
+	context.lineCap = 'butt';
+	context.lineJoin = 'round';
+	context.lineWidth = widthMm + (2 * CASING_PX) / zoom;
+	context.strokeStyle = palette['case-edge'];
+	context.beginPath();
+	tracePolyline(context, route!, widthMm * DRAWN_ROUND);
+	context.stroke();
 }
 
 /** The colour of a conductor's insulation: the first such paint along it, under marks and lugs. */

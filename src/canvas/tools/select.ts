@@ -4,6 +4,7 @@ import { dragBox } from '../drags/box.ts';
 import { dragConductor, dragEnd, studName } from '../drags/conductor.ts';
 import { dragParts } from '../drags/parts.ts';
 import { dragSegment } from '../drags/segment.ts';
+import { subjectKey, type Mark } from '../marks.ts';
 import type { Overlay } from '../overlay.ts';
 import { plateOf, studFacts } from '../parts.ts';
 import { partAt, pick, studAt, thingAt, type Target } from '../pick.ts';
@@ -22,7 +23,7 @@ export function createSelectTool(desk: Desk): CanvasTool {
 
 		tap(press) {
 			const target = pick(desk, press.at, press.device);
-			if (target?.kind === 'mark') return desk.host.select(target.mark.selects);
+			if (target?.kind === 'mark') return chooseFinding(desk, target.mark);
 			const key = keyOf(target);
 			const adds = press.keys.shift || press.keys.ctrl;
 			if (key === null) {
@@ -58,6 +59,14 @@ export function createSelectTool(desk: Desk): CanvasTool {
 		escape: () => desk.host.select([]),
 		leave: () => desk.lay({ hover: null, tag: null })
 	};
+}
+
+/** The worst finding of a mark; the next one when the mark is clicked again. */
+function chooseFinding({ host, model }: Desk, { findings, selects }: Mark): void {
+	const next = findings[(findings.findIndex(({ key }) => key === model.focusedFinding) + 1) % findings.length]!;
+	const place = next.subjects[0] && subjectKey(next.subjects[0]);
+	host.select(place ? [place] : selects);
+	host.focusFinding?.(next.key);
 }
 
 /**
