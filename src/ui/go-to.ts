@@ -10,6 +10,6 @@ export function goTo({ editor, view }: Workbench, finding: Finding): void {
 	editor.focusFinding(finding.key);
 	editor.select(keys);
 	const [first] = keys;
-	if (first) view.canvas?.reveal(first);
+	if (first) view.canvas?.reveal(first, view.narrow);
 	else view.open('inspector');
 }

@@ -2,7 +2,7 @@
 import { deleteSelection, duplicate, GRID_MM, nudge, SELECT, selectAll, turn } from '#editor';
 import type { Workbench } from './context.ts';
 import { texts } from './texts.ts';
-import { isTyping } from './typing.ts';
+import { dropDraft, hasDraft, isTyping } from './typing.ts';
 
 /** As shown in the help. */
 export const SHORTCUTS: readonly { readonly keys: readonly string[]; readonly text: string }[] = [
@@ -16,6 +16,7 @@ export const SHORTCUTS: readonly { readonly keys: readonly string[]; readonly te
 	{ keys: ['Delete', 'Backspace'], text: texts.edit.delete },
 	{ keys: ['R', 'Shift R'], text: texts.help.turn },
 	{ keys: ['←', '→', '↑', '↓'], text: texts.help.nudge(GRID_MM, 10 * GRID_MM) },
+	{ keys: ['Alt ←', 'Alt →', 'Alt ↑', 'Alt ↓'], text: texts.help.nudgeFromOutline },
 	{ keys: ['V', 'C', 'H'], text: `${texts.tools.select}, ${texts.tools.connect}, ${texts.tools.pan}` },
 	{ keys: ['F'], text: texts.view.fit },
 	{ keys: ['+', '−'], text: `${texts.view.zoomIn}, ${texts.view.zoomOut}` },
@@ -32,6 +33,14 @@ const ARROWS: Readonly<Record<string, { x: number; y: number }>> = {
 
 /** Roles whose arrow keys walk inside them. */
 const ARROW_WALKERS = '[role=tree], [role=tablist], [role=menu], summary, .body';
+
+/** Meant even while a field has the focus: to save, to open, and steps of the diagram once the field has none of its own. */
+const STEPS = ['z', 'y'];
+const WHILE_TYPING = ['s', 'o', ...STEPS];
+
+/** Where the keys that delete mean the selection: on the sheet and in its list, not on some button that has the focus. */
+const DELETES = ['delete', 'backspace'];
+const DELETES_IN = '[data-sheet], [role=tree]';
 
 export function shortcutHandler(workbench: Workbench): (event: KeyboardEvent) => void {
 	const { editor, view, files } = workbench;
@@ -59,6 +68,13 @@ export function shortcutHandler(workbench: Workbench): (event: KeyboardEvent) =>
 		escape
 	};
 
+	/** Back to the sheet; what was typed and not stored is dropped. */
+	function leaveField(event: KeyboardEvent): void {
+		dropDraft(event.target);
+		view.canvas?.focus();
+		event.preventDefault();
+	}
+
 	function escape(): void {
 		view.canvas?.cancelGesture();
 		if (editor.tool.kind !== 'select') editor.setTool(SELECT);
@@ -66,15 +82,23 @@ export function shortcutHandler(workbench: Workbench): (event: KeyboardEvent) =>
 	}
 
 	return (event) => {
-		if (event.defaultPrevented || view.dialog || view.question || event.altKey) return;
+		if (event.defaultPrevented || view.dialog || view.question) return;
+		const target = event.target as Element | null;
 		const key = event.key.toLowerCase();
 		const ctrl = event.ctrlKey || event.metaKey;
-		// Saving and opening are meant even while a field has the focus.
-		if (isTyping(event.target) && !(ctrl && (key === 's' || key === 'o'))) return;
 		const arrow = ctrl ? undefined : ARROWS[event.key];
+		// The tree walks by arrows; with Alt they move the part.
+		const movesFromTree = event.altKey && arrow !== undefined && target?.closest?.('[role=tree]');
+		if (event.altKey && !movesFromTree) return;
+		if (isTyping(target)) {
+			if (!ctrl && key === 'escape') return leaveField(event);
+			if (!ctrl || !WHILE_TYPING.includes(key)) return;
+			if (STEPS.includes(key) && hasDraft(target)) return;
+		}
+		if (DELETES.includes(key) && !ctrl && target !== document.body && !target?.closest?.(DELETES_IN)) return;
 		const run = ctrl ? withCtrl[key] : plain[key];
 		if (arrow) {
-			const walks = (event.target as Element | null)?.closest?.(ARROW_WALKERS);
+			const walks = !movesFromTree && target?.closest?.(ARROW_WALKERS);
 			if (walks || editor.selection.size === 0) return;
 			nudge(editor, arrow, event.shiftKey ? 10 * GRID_MM : GRID_MM);
 		} else if (run) run(event);

@@ -88,7 +88,7 @@ export class View {
 
 	/** Shows the whole diagram once the canvas has been given it. */
 	fitSoon(): void {
-		void tick().then(() => this.canvas?.fit());
+		void tick().then(() => this.canvas?.fit('at once'));
 	}
 
 	toggleSheet(panel: PanelName): void {

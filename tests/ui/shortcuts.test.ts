@@ -1,5 +1,7 @@
 import { beforeEach, describe, expect, test } from 'vitest';
+import { deleteSelection } from '#editor';
 import { shortcutHandler } from '../../src/ui/shortcuts.ts';
+import { noteTyping } from '../../src/ui/typing.ts';
 import { newWorkbench } from './support.ts';
 
 let bench: ReturnType<typeof newWorkbench>;
@@ -18,16 +20,48 @@ function press(selector: string, key: string, init: KeyboardEventInit = {}): Key
 }
 
 describe('keys', () => {
+	test('delete nothing while a button has the focus', () => {
+		bench.editor.select(['part:E1']);
+		press('button', 'Delete');
+		expect(Object.keys(bench.editor.diagram.parts)).toEqual(['B1', 'E1']);
+	});
+
+	test('undo in a field is the diagram’s, until something was typed there that is not stored yet', () => {
+		document.body.innerHTML = '<input inputmode="decimal" value="3" /><select></select>';
+		const field = document.querySelector('input')!;
+		for (const type of ['focusin', 'input', 'change']) field.addEventListener(type, noteTyping);
+		field.dispatchEvent(new Event('focusin'));
+		bench.editor.select(['part:E1']);
+		deleteSelection(bench.editor);
+		field.value = '35';
+		field.dispatchEvent(new Event('input'));
+		expect(press('input', 'z', { ctrlKey: true }).defaultPrevented).toBe(false);
+		press('input', 'Escape');
+		expect(field.value).toBe('3');
+		expect(press('input', 'z', { ctrlKey: true }).defaultPrevented).toBe(true);
+		expect(Object.keys(bench.editor.diagram.parts)).toEqual(['B1', 'E1']);
+		press('select', 'z', { ctrlKey: true, shiftKey: true });
+		expect(Object.keys(bench.editor.diagram.parts)).toEqual(['B1']);
+	});
+
+	test('with Alt, arrows move the part from the outline', () => {
+		document.body.innerHTML = '<div role="tree"><button>b</button></div>';
+		bench.editor.select(['part:E1']);
+		press('button', 'ArrowRight');
+		expect(bench.editor.diagram.parts['E1']!.at.x).toBe(300);
+		press('button', 'ArrowRight', { altKey: true });
+		expect(bench.editor.diagram.parts['E1']!.at.x).toBe(305);
+	});
+
 	test('delete what is selected', () => {
 		bench.editor.select(['part:E1']);
-		expect(press('button', 'Delete').defaultPrevented).toBe(true);
+		expect(press('body', 'Delete').defaultPrevented).toBe(true);
 		expect(Object.keys(bench.editor.diagram.parts)).toEqual(['B1']);
 	});
 
 	test('in a field belong to the field', () => {
 		bench.editor.select(['part:E1']);
 		for (const key of ['Backspace', 'Delete', 'r', 'ArrowLeft', '?']) expect(press('input', key).defaultPrevented).toBe(false);
-		expect(press('input', 'z', { ctrlKey: true }).defaultPrevented).toBe(false);
 		expect(Object.keys(bench.editor.diagram.parts)).toEqual(['B1', 'E1']);
 		expect(press('input', 's', { ctrlKey: true }).defaultPrevented).toBe(true);
 	});
@@ -48,7 +82,7 @@ describe('keys', () => {
 
 	test('undo and redo', () => {
 		bench.editor.select(['part:E1']);
-		press('button', 'Delete');
+		press('body', 'Delete');
 		press('button', 'z', { ctrlKey: true });
 		expect(Object.keys(bench.editor.diagram.parts)).toEqual(['B1', 'E1']);
 		press('button', 'Z', { ctrlKey: true, shiftKey: true });
@@ -58,7 +92,7 @@ describe('keys', () => {
 	test('are quiet while a dialog is open', () => {
 		bench.editor.select(['part:E1']);
 		bench.view.dialog = 'help';
-		press('button', 'Delete');
+		press('body', 'Delete');
 		expect(Object.keys(bench.editor.diagram.parts)).toEqual(['B1', 'E1']);
 	});
 

@@ -34,7 +34,7 @@ export async function openApp(page: Page): Promise<App> {
 		Reflect.deleteProperty(window, 'showSaveFilePicker');
 	});
 	await page.goto('/');
-	const canvas = page.getByRole('img', { name: /^Drawing/ });
+	const canvas = page.getByRole('application', { name: /^Drawing/ });
 	await expect(canvas).toBeVisible();
 	const app = appOn(page, canvas);
 	page.on('close', () => expect(errors).toEqual([]));
