@@ -12,7 +12,7 @@ const count = (n: number, one: string, many = `${one}s`): string => `${n} ${n ==
 
 export const texts = {
 	app: 'Wireworthy',
-	canvas: 'Drawing. The Outline tab lists the same things and can be used from the keyboard.',
+	canvas: 'Drawing. Arrow keys move what is selected. The Outline tab lists the same things and can be read and used from the keyboard.',
 
 	file: {
 		group: 'File',
@@ -74,6 +74,12 @@ export const texts = {
 			connect: 'Click the stud where the conductor starts.',
 			connectFrom: (stud: string) => `From ${stud}: click the stud where the conductor ends, or press Escape.`,
 			place: (name: string) => `Click where the ${name} belongs, or press Escape.`
+		},
+		banner: {
+			place: (name: string) => `Tap where the ${name.charAt(0).toLowerCase()}${name.slice(1)} goes`,
+			connect: 'Tap the stud where the conductor starts',
+			connectFrom: (stud: string) => `From ${stud}: tap the stud where it ends`,
+			cancel: 'Cancel'
 		}
 	},
 
@@ -122,7 +128,7 @@ export const texts = {
 		connectHere: 'Connect to here',
 		connecting: (stud: string) => `Choose the stud where the conductor from ${stud} ends.`,
 		cancel: 'Do not connect',
-		keys: 'Arrow keys walk the tree. Press C on a stud to connect from it, and C on another to end there.'
+		keys: 'Arrow keys walk the tree; with Alt they move the part. Press C on a stud to connect from it, and C on another to end there.'
 	},
 
 	inspector: {
@@ -402,7 +408,23 @@ export const texts = {
 		notInFields: 'Not while typing in a field.',
 		turn: 'Turn the selected parts, Shift the other way',
 		nudge: (mm: number, far: number) => `Move the selected parts by ${mm} mm, with Shift by ${far} mm`,
-		escape: 'Put the tool away; then, select nothing'
+		nudgeFromOutline: 'From the Outline: move the selected parts',
+		escape: 'Put the tool away; then, select nothing; from a field, back to the sheet',
+		gestures: 'On the sheet',
+		byMouse: 'Mouse',
+		byTouch: 'Touch',
+		gestureRows: [
+			{ what: 'Select', mouse: 'Click; Shift adds, or drag a box over empty paper', touch: 'Tap' },
+			{ what: 'Move a part', mouse: 'Drag it', touch: 'Drag it' },
+			{ what: 'Draw a conductor', mouse: 'Drag from stud to stud', touch: 'Drag from stud to stud; or Connect, then tap both' },
+			{ what: 'Mount a fuse block', mouse: 'Drop it on a stud', touch: 'Drop it on a stud; from Parts: tap it, then the stud' },
+			{ what: 'Bend a conductor', mouse: 'Drag one of its straight runs', touch: 'Drag one of its straight runs' },
+			{ what: 'Land an end elsewhere', mouse: 'Select the conductor, drag its handle', touch: 'Select the conductor, drag its handle' },
+			{ what: 'Move the sheet', mouse: 'Middle button, Alt or the space bar, and drag; wheel', touch: 'Drag empty paper' },
+			{ what: 'Zoom', mouse: 'Ctrl and wheel, or pinch', touch: 'Pinch' },
+			{ what: 'More actions', mouse: 'Right click', touch: 'Press and hold' },
+			{ what: 'Read a finding', mouse: 'Click its mark; again for the next one there', touch: 'Tap its mark; again for the next one there' }
+		]
 	},
 
 	examples: {
