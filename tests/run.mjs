@@ -21,7 +21,7 @@ const steps = [
 	['types', 'npm', ['run', '--silent', 'types']],
 	['lint', 'npm', ['run', '--silent', 'lint']],
 	['import rules', 'npm', ['run', '--silent', 'imports']],
-	['unit tests', 'npx', ['vitest', 'run', '--reporter=dot', '--reporter=json', `--outputFile.json=${RESULTS}/unit.json`]],
+	['unit tests', 'npx', ['vitest', 'run', '--reporter=default', '--reporter=json', `--outputFile.json=${RESULTS}/unit.json`]],
 	['build', 'npx', ['vite', 'build', '--logLevel', 'warn']],
 	['browser tests', 'npx', ['playwright', 'test', '--config', 'tests/e2e/playwright.config.ts']]
 ];
@@ -32,7 +32,7 @@ for (const [name, command, args] of steps) {
 	const start = Date.now();
 	const { status } = spawnSync(command, args, {
 		stdio: ['ignore', 'inherit', 'inherit'],
-		env: { ...process.env, CHROMIUM: chromium },
+		env: { ...process.env, CHROMIUM: chromium, NO_COLOR: '1' },
 		shell: process.platform === 'win32'
 	});
 	if (status !== 0) failed.push(name);
