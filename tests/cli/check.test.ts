@@ -13,10 +13,11 @@ const ROOT = fileURLToPath(new URL('../../', import.meta.url));
 const TSX = fileURLToPath(import.meta.resolve('tsx/cli'));
 
 const sound = circuit(
-	{ b: ['battery'], f: ['fuse-block', { fuseA: 30 }], l: ['load', { draw: 5 }] },
+	{ b: ['battery'], f: ['fuse-block', { fuseA: 30 }], s: ['battery-disconnect'], l: ['load', { draw: 15 }] },
 	[
-		['f.post', 'l.pos', { gauge: '12', lengthM: 2 }],
-		['l.neg', 'b.neg', { gauge: '12', lengthM: 2 }]
+		['f.post', 's.in', { gauge: '10', lengthM: 0.5 }],
+		['s.out', 'l.pos', { gauge: '10', lengthM: 1 }],
+		['l.neg', 'b.neg', { gauge: '10', lengthM: 1.5 }]
 	],
 	{ mounts: { f: 'b.pos' } }
 );

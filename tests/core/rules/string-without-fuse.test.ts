@@ -12,14 +12,14 @@ const bank = (count: number, battery: Battery = {}, fused: readonly number[] = [
 			...Object.fromEntries(Array.from({ length: count }, (_, index) => [`b${index + 1}`, ['battery', battery] as const])),
 			...Object.fromEntries(fused.map((number) => [`f${number}`, ['inline-fuse'] as const]))
 		},
-		Array.from({ length: count }, (_, index) => index + 1).flatMap((number) => [
+		Array.from({ length: count }, (_, index) => index + 1).flatMap((number): (readonly [string, string])[] => [
 			...(fused.includes(number)
 				? ([
 						[`b${number}.pos`, `f${number}.in`],
 						[`f${number}.out`, 'p.stud']
 					] as const)
 				: ([[`b${number}.pos`, 'p.stud']] as const)),
-			[`b${number}.neg`, 'n.stud'] as const
+			[`b${number}.neg`, 'n.stud']
 		])
 	);
 const lead = { chemistry: 'lead-acid' };

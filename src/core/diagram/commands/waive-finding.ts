@@ -1,4 +1,3 @@
-import * as z from 'zod';
 import { defineCommand } from '../command.ts';
 import { copyOf } from '../copy.ts';
 import { FindingKeySchema, WaiverSchema } from '../schema.ts';
