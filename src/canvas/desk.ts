@@ -4,6 +4,7 @@
  */
 import type { Command, ItemKey } from '#core/diagram';
 import type { DrawnItem, Scene } from '#core/drawing';
+import { isOpen } from '#core/rules';
 import type { CanvasHost, CanvasModel } from './host.ts';
 import { placeMarks, type Mark } from './marks.ts';
 import { NOTHING, type Overlay } from './overlay.ts';
@@ -92,7 +93,9 @@ export class CanvasDesk implements Desk {
 
 	get marks(): readonly Mark[] {
 		// Placed when first asked for after a change: pointing asks more often than things change.
-		return (this.#marks ??= this.#model?.check ? placeMarks(this.#model.check.findings, this.index, this.#view, this.#markPx) : []);
+		return (this.#marks ??= this.#model?.check
+			? placeMarks(this.#model.check.findings.filter(isOpen), this.index, this.#view, this.#markPx)
+			: []);
 	}
 
 	show(model: CanvasModel): void {

@@ -1,0 +1,108 @@
+/** Sentences of what looks behind the findings and figures: mends, acceptance, volts lost, explanations, lenses. */
+import type { RungKind } from '#core/explain';
+import type { Origin } from '#core/explain';
+
+const count = (n: number, one: string, many = `${one}s`): string => `${n} ${n === 1 ? one : many}`;
+
+export const insightTexts = {
+	mend: {
+		group: 'Ways to mend it',
+		mend: 'Mend',
+		mendAnyway: 'Mend all the same',
+		looking: 'Looking for what would mend it…',
+		failed: (reason: string) => `What would mend it could not be worked out (${reason}).`,
+		counts: ({
+			errorsBefore,
+			errorsAfter,
+			warningsBefore,
+			warningsAfter
+		}: Record<`${'errors' | 'warnings'}${'Before' | 'After'}`, number>) =>
+			`Errors ${errorsBefore} → ${errorsAfter}, warnings ${warningsBefore} → ${warningsAfter}`,
+		changes: 'What would change',
+		cleared: 'Gone or milder',
+		added: 'New or worse',
+		changed: 'Same, with other figures'
+	},
+
+	accept: {
+		open: 'Accept…',
+		again: 'Accept again…',
+		hint: 'It stays in the list of accepted findings with your reason, and opens again when its figures move by more than 5 %.',
+		reason: 'Reason',
+		by: 'Your name',
+		date: 'Date',
+		accept: 'Accept',
+		cancel: 'Do not accept',
+		noDate: 'Give the date.',
+		takeBack: 'Take back',
+		group: 'Accepted',
+		onlyAccepted: 'Nothing is open: what was found has been accepted, by whom and why stands below.',
+		who: (by: string, date: string) => `${by}, ${date}`,
+		lapsed: 'accepted before, but the figures moved'
+	},
+
+	ladder: {
+		title: 'Where the volts go',
+		case: 'Operating case',
+		noCase: 'Without an operating case no current flows.',
+		waiting: 'Following the current…',
+		failed: (reason: string) => `The volts lost could not be worked out (${reason}).`,
+		total: (volts: string, percent: string, nominalV: number) => `${volts} lost, ${percent} of ${nominalV} V`,
+		ends: (fromV: string, from: string, loadV: string, load: string) => `${fromV} at ${from}, ${loadV} at ${load}`,
+		list: 'Every element from the supply to the load and back',
+		there: (from: string) => `From ${from}`,
+		back: (to: string) => `Back to ${to}`,
+		kinds: {
+			conductor: 'conductor',
+			joint: 'joint',
+			fuse: 'fuse',
+			breaker: 'breaker',
+			switch: 'switch',
+			shunt: 'shunt',
+			bar: 'bar'
+		} satisfies Record<RungKind, string>,
+		beside: (name: string, amps: string, at: string) => `${name} joins at ${at} with ${amps}`,
+		besides: (n: number) => `${count(n, 'other way')} beside it`
+	},
+
+	explain: {
+		waiting: 'Looking it up…',
+		none: 'There is no such figure for this one.',
+		failed: (reason: string) => `It could not be explained (${reason}).`,
+		inputs: 'Made of',
+		inCase: (name: string) => `in “${name}”`,
+		row: (table: string, row: string) => `${table}, row ${row}`,
+		origins: {
+			diagram: 'drawn',
+			assumed: 'assumed',
+			table: 'from a table',
+			computed: 'worked out'
+		} satisfies Record<Origin, string>
+	},
+
+	lens: {
+		label: 'Lens',
+		none: 'None',
+		noneHint: 'Draw conductors in their own colours',
+		names: {
+			polarity: 'Polarity',
+			loading: 'Loading',
+			'volts-lost': 'Volts lost',
+			protection: 'Protection',
+			'fault-current': 'Fault current',
+			'temperature-rise': 'Temperature'
+		},
+		legend: (title: string) => `Lens: ${title}`,
+		off: 'Switch the lens off',
+		waiting: 'Colours appear when the check has run.',
+		silent: 'grey: nothing to show here',
+		counted: (n: number) => count(n, 'conductor')
+	},
+
+	protects: {
+		title: 'Protects',
+		list: 'What it protects',
+		nothing: 'no conductor',
+		by: 'Protected by'
+	}
+};
