@@ -389,8 +389,8 @@ export const texts = {
 		],
 		notChecked: 'Not checked',
 		notCheckedItems: [
-			'Mains wiring, lightning, corrosion, electromagnetic disturbance',
-			'Crimps, torque, strain relief, chafe and everything else that is done with the hands',
+			'Lightning, corrosion, electromagnetic disturbance',
+			'Chafe, strain relief and everything else that is done with the hands',
 			'Whether the parts you buy have the ratings you typed'
 		],
 		ofThisDiagram: 'In this diagram, also not checked'

@@ -37,12 +37,16 @@ export const isUnverified = ({ confidence }: Sourced<unknown>): boolean => confi
 /** "strip fuse SF51", "breaker". */
 export const deviceKind = ({ kind, family }: ProtectiveDevice): string => (family === null ? kind : fuseFamily(family).name);
 
-/** "D1 position 1 and F5 post a"; more than two of one part are counted: "4 fuses of D1". */
+const POSITION = /^(.*) position (\d+)$/;
+
+/** "D1 position 1 and F5 post a"; several positions of one part are listed behind it: "D1 positions 1, 2, 4". */
 export const deviceNames = (study: Study, devices: readonly DeviceBranch[]): string =>
 	listed(
-		[...groupBy(devices, ({ origin }) => origin.part)].flatMap(([part, alike]) =>
-			alike.length > 2
-				? [`${alike.length} ${alike[0]!.device.kind}s of ${partName(study.part(part))}`]
-				: alike.map(({ origin }) => deviceName(study, origin))
-		)
+		[...groupBy(devices, ({ origin }) => origin.part)].flatMap(([part, alike]) => {
+			const names = alike.map(({ origin }) => deviceName(study, origin));
+			const positions = names.flatMap((name) => POSITION.exec(name)?.[2] ?? []);
+			return names.length > 1 && positions.length === names.length
+				? [`${partName(study.part(part))} positions ${positions.join(', ')}`]
+				: names;
+		})
 	);

@@ -20,7 +20,7 @@ export const studTooShort = defineRule({
 
 	messages: {
 		short: ({ name, usableMm, heightMm, neededMm, thread }: Measures) => ({
-			message: `${name} has ${mm(usableMm)} of ${thread} thread; the stack takes ${mm(heightMm)} and the nut needs ${mm(neededMm)}, which is ${mm(heightMm + neededMm - usableMm)} too much.`,
+			message: `The thread of ${name} is too short. The stack takes ${mm(heightMm)} of its ${mm(usableMm)} (${thread}). The nut needs ${mm(neededMm)}; ${left(usableMm - heightMm)}, ${mm(heightMm + neededMm - usableMm)} too little.`,
 			remedy: 'Move a terminal to another stud, or use a part with a longer stud.'
 		})
 	},
@@ -62,4 +62,6 @@ interface Measures {
 	thread: string;
 }
 
+/** What the stack leaves for the nut, mm. */
+const left = (leftMm: number): string => (leftMm > 0 ? `${mm(leftMm)} of thread are left` : 'no thread is left');
 const mm = (value: number): string => `${compactNumber(value)} mm`;

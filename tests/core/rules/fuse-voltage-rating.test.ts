@@ -69,7 +69,7 @@ testRule(fuseVoltageRating, {
 			),
 			finds: [
 				{
-					says: '3 fuses of D (strip fuse SF51) are made for up to 32 V; the circuit reaches 60 V while charging or at rest.',
+					says: 'D positions 1, 2, 3 (strip fuse SF51) are made for up to 32 V; the circuit reaches 60 V while charging or at rest.',
 					at: ['part:d'],
 					severity: 'error',
 					source: '33 CFR 183.455(d)',

@@ -21,14 +21,14 @@ testRule(studTooShort, {
 	invalid: {
 		'a nut that is filled and no more': {
 			diagram: stud(14),
-			says: 'P stud 1 has 14 mm of M8 thread; the stack takes 6.4 mm and the nut needs 8.68 mm, which is 1.08 mm too much.',
+			says: 'The thread of P stud 1 is too short. The stack takes 6.4 mm of its 14 mm (M8). The nut needs 8.68 mm; 7.6 mm of thread are left, 1.08 mm too little.',
 			at: ['stud:p.1'],
 			severity: 'warning',
 			assumptions: ['A flat washer, a lock washer and a nut close the stack.']
 		},
 		'a nut that is hardly filled': {
 			diagram: stud(11),
-			says: 'P stud 1 has 11 mm of M8 thread; the stack takes 6.4 mm and the nut needs 8.68 mm, which is 4.08 mm too much.',
+			says: 'The thread of P stud 1 is too short. The stack takes 6.4 mm of its 11 mm (M8). The nut needs 8.68 mm; 4.6 mm of thread are left, 4.08 mm too little.',
 			at: ['stud:p.1'],
 			severity: 'error'
 		},
@@ -43,7 +43,7 @@ testRule(studTooShort, {
 				],
 				{ mounts: { f: 'd.L' }, stacks: { 'd.L': ['W1', 'W2', 'block f', 'W3', 'washer', 'lock-washer', 'nut'] } }
 			),
-			says: 'D end stud L has 20 mm of M8 thread; the stack takes 17.2 mm and the nut needs 8.68 mm, which is 5.88 mm too much.',
+			says: 'The thread of D end stud L is too short. The stack takes 17.2 mm of its 20 mm (M8). The nut needs 8.68 mm; 2.8 mm of thread are left, 5.88 mm too little.',
 			at: ['stud:d.L'],
 			severity: 'error',
 			// 20 mm is also what an M8 stud usually has: the program cannot tell whether it was measured.
