@@ -1,9 +1,9 @@
-import { resistanceOhm } from '#core/conductors';
 import { studKey, type ConductorId, type Diagram, type PartId, type StudKey } from '#core/diagram';
 import { CHASSIS, describe, type Link, type LinkEnd } from '#core/parts';
-import { elementsOf, LEAST_OHM, type PartLink } from './elements.ts';
+import { conductorOhm } from './conductor-ohm.ts';
+import { earlierNetwork, remember, withResistances } from './earlier.ts';
+import { elementsOf, type PartLink } from './elements.ts';
 import { landing, type Landing, type Metal } from './landing.ts';
-import { usedLengthM } from './length.ts';
 import { polesOf } from './poles.ts';
 import type { Branch, Network, NodeIndex, PartLookup, Unresolved } from './types.ts';
 import { unionFind } from './union-find.ts';
@@ -15,6 +15,15 @@ import { unionFind } from './union-find.ts';
  * out, that of copper in service.
  */
 export function buildNetwork(diagram: Diagram, lookup: PartLookup = describe, ohmMm2PerM?: number): Network {
+	// Only of the program's own descriptions is it known what they depend on.
+	if (lookup !== describe) return buildAfresh(diagram, lookup, ohmMm2PerM);
+	const earlier = earlierNetwork(diagram);
+	const network = earlier ? withResistances(earlier, diagram, ohmMm2PerM) : buildAfresh(diagram, lookup, ohmMm2PerM);
+	remember({ diagram, ohmMm2PerM, network });
+	return network;
+}
+
+function buildAfresh(diagram: Diagram, lookup: PartLookup, ohmMm2PerM?: number): Network {
 	const lands = landing(diagram, lookup);
 	const links: PartLink[] = [];
 	const metals = new Set<Metal>();
@@ -114,7 +123,7 @@ function conductorsOf(diagram: Diagram, lands: Landing, nodeOf: ReadonlyMap<Stud
 			index: firstIndex + branches.length,
 			a: ends.from,
 			b: ends.to,
-			resistanceOhm: Math.max(resistanceOhm(conductor, usedLengthM(conductor).lengthM, ohmMm2PerM), LEAST_OHM),
+			resistanceOhm: conductorOhm(conductor, ohmMm2PerM),
 			origin: { kind: 'conductor', id },
 			device: null,
 			switchedBy: null,

@@ -1,5 +1,5 @@
 import type { ConductorEnd, ConductorId } from '#core/diagram';
-import type { Network } from '#core/network';
+import { formOf, type Network } from '#core/network';
 import { chargingGraph, negativeGraph, positiveGraph, positiveSide, type FaultGraph } from './fault-graph.ts';
 import { maximumFlow, type Flow } from './flow-graph.ts';
 import { once } from './once.ts';
@@ -20,10 +20,12 @@ interface Workings {
 	readonly ofZone: Map<FaultGraph, Map<number, LetThrough>>;
 }
 
-const workings = new WeakMap<Network, Workings>();
+const workings = new WeakMap<object, Workings>();
 
 function workingsOf(network: Network): Workings {
-	let found = workings.get(network);
+	// Resistances have no part in it.
+	const form = formOf(network);
+	let found = workings.get(form);
 	if (!found) {
 		found = {
 			positive: once(() => positiveGraph(network)),
@@ -33,7 +35,7 @@ function workingsOf(network: Network): Workings {
 			exact: new Map(),
 			ofZone: new Map()
 		};
-		workings.set(network, found);
+		workings.set(form, found);
 	}
 	return found;
 }
@@ -42,7 +44,7 @@ function workingsOf(network: Network): Workings {
  * What protects a conductor. For a positive one, each end is the greatest current that can be sustained into a fault
  * there with the conductor itself taken away. For a negative one, with all loads shorted, `from` is the greatest
  * current that can enter at `from` and leave at `to` on its way back to the supplies, `to` the other way round; an
- * end behind which there is no way back counts 0. Worked out on first use and kept as long as the network.
+ * end behind which there is no way back counts 0. Worked out on first use and kept as long as the network's form.
  *
  * @throws when the conductor is not in the network
  */

@@ -1,3 +1,4 @@
+import { ofSameForm } from '#core/network';
 import { solveCase } from '#core/solver';
 import { ampsText } from '#core/units';
 import { banksOf, caseName, continuousCases, stringA, wholeCases, worstCase, type Bank, type BatteryString } from './banks.ts';
@@ -63,7 +64,7 @@ export const oneBatteryLost = defineRule({
 function without({ network }: Study, { batteries: lost }: BatteryString, { id, operatingCase }: CaseResult): CaseResult['point'] {
 	const gone = new Set(lost.map(({ index }) => index));
 	const batteries = network.batteries.map((battery) => (gone.has(battery.index) ? { ...battery, resistanceOhm: OPEN_OHM } : battery));
-	return solveCase({ ...network, batteries }, id, operatingCase);
+	return solveCase(ofSameForm({ ...network, batteries }, network), id, operatingCase);
 }
 
 /** "B1 255 A of 200 A", "FB1 255 A of 225 A": batteries and the devices of their own strings. */

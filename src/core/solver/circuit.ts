@@ -1,5 +1,5 @@
 import type { OperatingCase } from '#core/diagram';
-import type { Network } from '#core/network';
+import { formOf, type Network } from '#core/network';
 import { planElimination, type Elimination } from './elimination.ts';
 
 /** A network as the elimination sees it: everything that can conduct is an edge, in the order of `first`. */
@@ -10,12 +10,13 @@ export interface Circuit {
 	readonly first: { readonly battery: number; readonly source: number; readonly load: number };
 }
 
-const circuits = new WeakMap<Network, Circuit>();
+const circuits = new WeakMap<object, Circuit>();
 
-/** Planned once for each network and used for all its cases: open switches are conductances of zero. */
+/** Planned once for each form of network and used for all its cases: open switches are conductances of zero. */
 export function circuitOf(network: Network): Circuit {
-	let circuit = circuits.get(network);
-	if (!circuit) circuits.set(network, (circuit = planCircuit(network)));
+	const form = formOf(network);
+	let circuit = circuits.get(form);
+	if (!circuit) circuits.set(form, (circuit = planCircuit(network)));
 	return circuit;
 }
 
