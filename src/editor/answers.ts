@@ -6,15 +6,18 @@ import { remediesFor, type Difference } from '#core/remedies';
 export interface Questions {
 	/** What would mend the finding with this key. */
 	readonly remedies: { readonly ask: { readonly finding: string }; readonly answer: readonly RemedyOffer[] };
-	/** Where the volts of a load go. */
-	readonly 'volts-lost': {
-		readonly ask: { readonly load: PartId; readonly caseId: CaseId };
-		readonly answer: VoltsLost | { readonly ok: false; readonly why: string };
-	};
+	/** Where the volts of a load go, in a case or, with null, in the one in which most are lost. */
+	readonly 'volts-lost': { readonly ask: { readonly load: PartId; readonly caseId: CaseId | null }; readonly answer: LoadLoss };
 	/** Where a figure comes from; null where there is no such figure. */
 	readonly explain: { readonly ask: { readonly figure: FigureId }; readonly answer: Explanation | null };
 }
 export type QuestionKind = keyof Questions;
+
+export interface LoadLoss {
+	/** Null where the diagram has no case. */
+	readonly caseId: CaseId | null;
+	readonly lost: VoltsLost | { readonly ok: false; readonly why: string };
+}
 
 /** A remedy without its functions. */
 export interface RemedyOffer {
@@ -33,9 +36,18 @@ const ANSWERS: { readonly [Kind in QuestionKind]: (diagram: Diagram, ask: Questi
 			const difference = { cleared, added, changed, errorsBefore, errorsAfter, warningsBefore, warningsAfter };
 			return { title, safe, caution, difference, patches: change(diagram, command).patches };
 		}),
-	'volts-lost': (diagram, { load, caseId }) => voltsLost(diagram, load, null, caseId),
+	'volts-lost': (diagram, { load, caseId }) => loadLoss(diagram, load, caseId),
 	explain: (diagram, { figure }) => explain(diagram, figure)
 };
+
+function loadLoss(diagram: Diagram, load: PartId, caseId: CaseId | null): LoadLoss {
+	const cases = caseId === null ? Object.keys(diagram.cases) : [caseId];
+	const losses = cases.map((id): LoadLoss => ({ caseId: id, lost: voltsLost(diagram, load, null, id) }));
+	const voltsOf = ({ lost }: LoadLoss) => (lost.ok ? lost.totalV : -1);
+	const [first, ...others] = losses;
+	if (!first) return { caseId: null, lost: { ok: false, why: 'Without an operating case no current flows.' } };
+	return others.reduce((worst, loss) => (voltsOf(loss) > voltsOf(worst) ? loss : worst), first);
+}
 
 export const answer = <Kind extends QuestionKind>(diagram: Diagram, kind: Kind, ask: Questions[Kind]['ask']): Questions[Kind]['answer'] =>
 	ANSWERS[kind](diagram, ask);

@@ -5,6 +5,6 @@ export { selectedIds, type Selected } from './selection.ts';
 export { copyText, deleteSelection, duplicate, nudge, pasteText, selectAll, turn } from './actions.ts';
 export { hireCheckWorker, type CheckAnswer, type CheckRequest, type CheckWorker } from './checker.ts';
 export { Asker, hireAnswerWorker, type AnswerWorker, type Asked, type Told } from './asker.ts';
-export type { QuestionKind, Questions, RemedyOffer } from './answers.ts';
+export type { LoadLoss, QuestionKind, Questions, RemedyOffer } from './answers.ts';
 export { conductorName, partName, studName } from './names.ts';
 export { GRID_MM } from './new-part.ts';

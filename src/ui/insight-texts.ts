@@ -44,7 +44,6 @@ export const insightTexts = {
 	ladder: {
 		title: 'Where the volts go',
 		case: 'Operating case',
-		noCase: 'Without an operating case no current flows.',
 		waiting: 'Following the current…',
 		failed: (reason: string) => `The volts lost could not be worked out (${reason}).`,
 		total: (volts: string, percent: string, nominalV: number) => `${volts} lost, ${percent} of ${nominalV} V`,
@@ -61,8 +60,7 @@ export const insightTexts = {
 			shunt: 'shunt',
 			bar: 'bar'
 		} satisfies Record<RungKind, string>,
-		beside: (name: string, amps: string, at: string) => `${name} joins at ${at} with ${amps}`,
-		besides: (n: number) => `${count(n, 'other way')} beside it`
+		beside: (name: string, amps: string, at: string) => `${name} joins at ${at} with ${amps}`
 	},
 
 	explain: {
