@@ -13,21 +13,20 @@ const GREY: Pick<Record<Use, Insulation>, 'shorted' | 'floating'> = { shorted: '
  * ABYC E-11: DC positive red, negative black or yellow, bonding green. IEC 60446: L+ brown, L− grey, blue where
  * the negative is earthed, protective green-yellow. IEC 60445 from 2017 on (from memory): L+ red, L− white.
  */
+const ABYC: Record<Use, Insulation> = { ...GREY, positive: 'red', negative: 'black', bond: 'green' };
+// Grey means L− here.
+const IEC_60446: Record<Use, Insulation> = { ...GREY, positive: 'brown', negative: 'grey', bond: 'green-yellow', floating: 'tan' };
+const IEC_60446_EARTHED: Record<Use, Insulation> = { ...IEC_60446, negative: 'blue' };
+const IEC_60445: Record<Use, Insulation> = { ...GREY, positive: 'red', negative: 'white', bond: 'green-yellow' };
+
 function schemeColours({ colourScheme, system }: Pick<Diagram, 'colourScheme' | 'system'>): Record<Use, Insulation> {
 	switch (colourScheme) {
 		case 'abyc':
-			return { ...GREY, positive: 'red', negative: 'black', bond: 'green' };
+			return ABYC;
 		case 'iec-60446':
-			return {
-				...GREY,
-				positive: 'brown',
-				negative: system.negative === 'bonded' ? 'blue' : 'grey',
-				bond: 'green-yellow',
-				// Grey means L− here.
-				floating: 'tan'
-			};
+			return system.negative === 'bonded' ? IEC_60446_EARTHED : IEC_60446;
 		case 'iec-60445':
-			return { ...GREY, positive: 'red', negative: 'white', bond: 'green-yellow' };
+			return IEC_60445;
 	}
 }
 

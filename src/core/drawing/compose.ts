@@ -1,13 +1,13 @@
 /** Diagram → drawing. */
 import { itemKey, type Conductor, type ConductorId, type Diagram, type ItemKey, type PartId } from '#core/diagram';
-import { isEmptyBox, oppositeSide, unionBoxes, EMPTY_BOX, type Point, type Side } from '#core/geometry';
+import { isEmptyBox, oppositeSide, samePoint, unionBoxes, EMPTY_BOX, type Point, type Side } from '#core/geometry';
 import { placedTerminal, poseOf } from '#core/layout';
 import { buildNetwork, type Network, type Pole } from '#core/network';
 import { createRouter, routeConductors, type Routes } from '#core/routing';
 import { insulationColour, type Use } from './colours.ts';
 import { drawConductor, tagWords } from './conductor.ts';
 import { drawPart } from './part.ts';
-import { routeRequests } from './route-requests.ts';
+import { placedConductor, routeRequests } from './route-requests.ts';
 import { placeTags, type Tag } from './tag.ts';
 import type { DrawnItem, Scene } from './types.ts';
 
@@ -25,8 +25,7 @@ const inputsOf = new WeakMap<DrawnItem, Inputs>();
 
 /** The drawing of a diagram. Items of `previous` are kept where nothing about them changed, or the whole scene. */
 export function composeScene(diagram: Diagram, options: ComposeOptions = {}, previous?: Scene): Scene {
-	const { requests, obstacles } = routeRequests(diagram);
-	const routes = options.routes ?? routeConductors(requests, obstacles);
+	const routes = options.routes ?? routesOf(diagram);
 	const poles = options.poles ?? conductorPoles(diagram, buildNetwork(diagram));
 
 	const items: DrawnItem[] = [];
@@ -61,18 +60,25 @@ export function composeScene(diagram: Diagram, options: ComposeOptions = {}, pre
 		items.map(({ box }) => box)
 	);
 	for (const [id, conductor, route] of routed) {
-		const from = placedTerminal(diagram, conductor.from)?.terminal;
-		const to = placedTerminal(diagram, conductor.to)?.terminal;
+		const placed = placedConductor(diagram, id, conductor);
+		const from = placed.from?.terminal;
+		const to = placed.to?.terminal;
 		const isBond = from?.role === 'chassis' || to?.role === 'chassis';
 		const use: Use = isBond ? 'bond' : (poles.get(id) ?? 'floating');
 		const colour = insulationColour(conductor, use, diagram);
 		const tag: Tag | null = tags.get(id) ?? null;
 		const { gauge, label } = conductor;
 		const inputs = [gauge.system, gauge.size, label, use, colour, from?.thread, from?.kind, to?.thread, to?.kind];
-		const places = [tag?.box.minX, tag?.box.minY, ...route.flatMap(({ x, y }) => [x, y])];
-		keep(itemKey('conductor', id), [...inputs, ...places], () => drawConductor(id, conductor, route, { colour, use, tag, from, to }));
+		keep(itemKey('conductor', id), [...inputs, tag?.box.minX, tag?.box.minY, route], () =>
+			drawConductor(id, conductor, route, { colour, use, tag, from, to })
+		);
 	}
 	return sceneOf(items, previous);
+}
+
+function routesOf(diagram: Diagram): Routes {
+	const { requests, obstacles } = routeRequests(diagram);
+	return routeConductors(requests, obstacles);
 }
 
 /** Composes one diagram after another, keeping routes and items from one to the next. */
@@ -148,7 +154,13 @@ function bothPoles(a: Pole, b: Pole): Pole {
 	return a === 'floating' ? b : 'shorted';
 }
 
-const sameInputs = (a: Inputs, b: Inputs): boolean => a.length === b.length && a.every((value, index) => Object.is(value, b[index]));
+const sameInputs = (a: Inputs, b: Inputs): boolean => a.length === b.length && a.every((value, index) => sameInput(value, b[index]));
+
+/** Routes worked out anew may be the same points. */
+const sameInput = (a: unknown, b: unknown): boolean => Object.is(a, b) || (Array.isArray(a) && Array.isArray(b) && sameRoute(a, b));
+
+const sameRoute = (a: readonly Point[], b: readonly Point[]): boolean =>
+	a.length === b.length && a.every((point, index) => samePoint(point, b[index]!));
 
 function sceneOf(items: readonly DrawnItem[], previous?: Scene): Scene {
 	const order = items.map(({ key }) => key);

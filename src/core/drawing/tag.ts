@@ -1,6 +1,7 @@
 /** The tag with a conductor's designation and gauge, on one of its straight runs. */
-import { SpatialIndex, distance, inflateBox, type Box, type Point } from '#core/geometry';
+import { distance, inflateBox, type Box, type Point } from '#core/geometry';
 import { boxRect, text, textWidthMm, type Primitive } from '#core/graphics';
+import { Occupied } from './occupied.ts';
 
 const SIZE_MM = 9.5;
 const PADDING_MM = 2.5;
@@ -28,16 +29,27 @@ export function placeTags(
 	bodies: readonly Box[]
 ): Map<string, Tag> {
 	const tags = new Map<string, Tag>();
-	const occupied = SpatialIndex.of<string>(bodies.map((box, index) => [`body ${index}`, box] as const));
+	const occupied = new Occupied(bodies);
 	for (const [id, words, route] of conductors) {
 		if (words === '' || route.length < 2) continue;
-		const places = placesOn(route).map((at) => boxAround(at, words));
-		const free = places.find((box) => occupied.search(box).length === 0);
-		const box = free ?? places[0]!;
-		occupied.set(`tag ${id}`, inflateBox(box, 1));
+		const places = placesFor(words, route);
+		const box = places.find((place) => !occupied.meets(place)) ?? places[0]!;
+		occupied.add(inflateBox(box, 1));
 		tags.set(id, { words, box });
 	}
 	return tags;
+}
+
+// Most routes are the same ones as in the drawing before.
+const placesOnRoute = new WeakMap<readonly Point[], { words: string; places: readonly Box[] }>();
+
+/** Boxes to try, best first. */
+function placesFor(words: string, route: readonly Point[]): readonly Box[] {
+	const known = placesOnRoute.get(route);
+	if (known?.words === words) return known.places;
+	const places = placesOn(route).map((at) => boxAround(at, words));
+	placesOnRoute.set(route, { words, places });
+	return places;
 }
 
 /** Points to try, best first. */
