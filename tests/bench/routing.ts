@@ -4,7 +4,10 @@
  */
 import { boxOfPoints, inflateBox, type Point } from '#core/geometry';
 import { createRouter, previewRoute, routeConductors, type Obstacle, type RouteRequest } from '#core/routing';
+import { conductorPoles, composeScene, sceneComposer } from '#core/drawing';
+import { buildNetwork } from '#core/network';
 import { scattered } from '../core/routing/cases.ts';
+import { field } from './canvas/field.ts';
 
 const PITCH_MM = 10;
 const BEND_MM = 40;
@@ -154,5 +157,37 @@ for (const count of process.argv.includes('--quick') ? [50, 200] : [50, 200, 100
 	console.log(
 		`${String(count).padStart(10)} ${full.toFixed(1).padStart(8)} ${plain.toFixed(1).padStart(14)} ${(plain / full).toFixed(1).padStart(6)}   ` +
 			`${few.ms.toFixed(2).padStart(8)} (${few.conductors}, ${few.rerouted.toFixed(1)})${preview.toFixed(3).padStart(30)}`
+	);
+}
+
+/** One part after another moved a little in a drawing of neighbours joined up: routes, tags, items. */
+function drop(count: number): { ms: number; afresh: number; conductors: number } {
+	let diagram = field(count);
+	const poles = conductorPoles(diagram, buildNetwork(diagram));
+	const compose = sceneComposer();
+	compose(diagram, poles);
+	const ids = Object.keys(diagram.parts);
+	let step = 0;
+	const move = (): void => {
+		const id = ids[(step++ * 37) % ids.length]!;
+		const part = diagram.parts[id]!;
+		diagram = { ...diagram, parts: { ...diagram.parts, [id]: { ...part, at: { x: part.at.x + 20, y: part.at.y + 10 } } } };
+	};
+	const once = (): void => {
+		move();
+		compose(diagram, poles);
+	};
+	// The first few moves compile the code.
+	for (let i = 0; i < 10; i++) once();
+	const ms = median(once, 25);
+	const afresh = median(() => void composeScene(structuredClone(diagram), { poles }), 3);
+	return { ms, afresh, conductors: Object.keys(diagram.conductors).length };
+}
+
+console.log('\nparts  conductors  drop ms  whole scene from nothing ms  ratio');
+for (const count of process.argv.includes('--quick') ? [200] : [200, 1000]) {
+	const { ms, afresh, conductors } = drop(count);
+	console.log(
+		`${String(count).padStart(5)} ${String(conductors).padStart(11)} ${ms.toFixed(1).padStart(8)} ${afresh.toFixed(1).padStart(28)} ${(afresh / ms).toFixed(1).padStart(6)}`
 	);
 }
