@@ -24,11 +24,14 @@ export type Answer = boolean | 'also';
 
 /** Below this width panels are sheets that rise from the bottom edge. */
 const NARROW = '(max-width: 1023px)';
+/** A small screen that lies on its side, or a large one much enlarged: there sheets stand at the right. */
+const SIDEWAYS = '(min-width: 600px) and (max-width: 1023px) and (max-height: 560px)';
 
 export class View {
 	readonly theme = new Theme();
 	readonly coverage = new Coverage();
 	readonly #narrow = new MediaQuery(NARROW);
+	readonly #sideways = new MediaQuery(SIDEWAYS);
 	/** Null until the canvas is mounted. */
 	canvas = $state.raw<Canvas | null>(null);
 	left = $state<'shelf' | 'outline'>('shelf');
@@ -61,6 +64,11 @@ export class View {
 	point(panel: PanelName): void {
 		this.open(panel);
 		this.pointed = panel;
+	}
+
+	/** Where a sheet of a small screen lies. */
+	get sheetEdge(): 'bottom' | 'right' {
+		return this.#sideways.current ? 'right' : 'bottom';
 	}
 
 	shows(panel: PanelName): boolean {
