@@ -126,7 +126,7 @@ export function createCanvas(container: HTMLDivElement, host: CanvasHost): Canva
 	const resized = new ResizeObserver(() => {
 		size = { width: container.clientWidth, height: container.clientHeight };
 		stage.resize(size);
-		desk.markPx = size.width < SMALL_SCREEN_PX ? SMALL_MARK_PX : MARK_PX;
+		desk.markPx = Math.min(size.width, size.height) < SMALL_SCREEN_PX ? SMALL_MARK_PX : MARK_PX;
 		if (fitted) refit();
 		else fitOnce();
 	});

@@ -13,6 +13,8 @@ export const NAME_PX = 11;
 const READABLE_PX = 10;
 const LINE_PX = 13;
 const GAP_PX = 2;
+/** Two names side by side must not read as one. */
+const APART_PX = 3;
 const LONGEST = 12;
 
 /** What the system hangs together by is named first. */
@@ -49,7 +51,7 @@ export function placeNames(
 		const places = placesAround(body, widthOf(text)).filter((box) => !written.some((other) => boxesIntersect(other, box)));
 		const clear = places.find((box) => !bodies.some((other) => other.key !== key && boxesIntersect(other.box, box)));
 		const box = clear ?? places[0];
-		if (box) written.push(box);
+		if (box) written.push(inflateBox(box, APART_PX));
 		names.set(key, box ? { text, at: { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 } } : null);
 	}
 	return names;
