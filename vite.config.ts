@@ -5,6 +5,9 @@ export default defineConfig({
 	plugins: [sveltekit()],
 	worker: { format: 'es' },
 	test: {
+		// A busy machine is slow, not wrong: tests assert results, never time.
+		testTimeout: 60_000,
+		hookTimeout: 60_000,
 		projects: [
 			{
 				extends: true,

@@ -6,5 +6,4 @@ export const metresFromInches = (inches: number): number => (inches * MM_PER_INC
 export const metresFromFeet = (feet: number): number => (feet * 12 * MM_PER_INCH) / 1000;
 
 /** A circular mil is the area of a circle 0.001 in across. */
-export const squareMmFromCircularMils = (circularMils: number): number =>
-	(circularMils * Math.PI * (0.001 * MM_PER_INCH) ** 2) / 4;
+export const squareMmFromCircularMils = (circularMils: number): number => (circularMils * Math.PI * (0.001 * MM_PER_INCH) ** 2) / 4;
