@@ -7,6 +7,7 @@ import { createGlide } from './glide.ts';
 import type { Canvas, CanvasHost, Insets } from './host.ts';
 import { listen } from './listen.ts';
 import { paintGrid } from './paint/grid.ts';
+import { paintThroughLens } from './paint/lens.ts';
 import { paintOverlay } from './paint/overlay.ts';
 import { NamePainter } from './paint/names.ts';
 import { Painter } from './paint/painter.ts';
@@ -68,12 +69,11 @@ export function createCanvas(container: HTMLDivElement, host: CanvasHost): Canva
 			if (!desk.shown) return;
 			const named = names.still.names(context, desk.model.diagram, scene.items, view.zoom);
 			toMillimetres(context, view, ratio);
-			paintItems(context, painter, scene.items, desk.index.visible(visibleBox(view, size)), {
-				view,
-				palette: palette(),
-				hidden: dragged?.hidden,
-				named
-			});
+			const visible = desk.index.visible(visibleBox(view, size));
+			const options = { view, palette: palette(), hidden: dragged?.hidden, named };
+			const { lens, theme } = desk.model;
+			if (lens) paintThroughLens(context, painter, scene.items, visible, { ...options, lens, theme });
+			else paintItems(context, painter, scene.items, visible, options);
 			context.setTransform(ratio, 0, 0, ratio, 0, 0);
 			names.still.paint(context, named, view, palette(), dragged?.hidden);
 		},

@@ -105,7 +105,7 @@ export class CanvasDesk implements Desk {
 			this.index.update(this.#options.scenes.compose(model.diagram));
 			this.#drag = null;
 			this.#options.repaint('still', 'drag');
-		} else if (before.theme !== model.theme) this.#options.repaint('still', 'drag');
+		} else if (before.theme !== model.theme || before.lens !== model.lens) this.#options.repaint('still', 'drag');
 		this.#marks = null;
 		this.#options.repaint('overlay');
 	}

@@ -5,6 +5,7 @@
 import type { Command, Diagram, ItemKey, TerminalRef } from '#core/diagram';
 import type { Point } from '#core/geometry';
 import type { CheckResult } from '#core/check';
+import type { LensView } from '#core/explain';
 
 export type Tool =
 	| { readonly kind: 'select' }
@@ -54,6 +55,8 @@ export interface CanvasModel {
 	readonly theme: 'light' | 'dark';
 	/** Finding whose place is highlighted. */
 	readonly focusedFinding: string | null;
+	/** What conductors and studs are coloured by; their own colours without one. */
+	readonly lens?: LensView | null;
 }
 
 export interface Canvas {

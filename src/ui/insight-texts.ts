@@ -81,7 +81,6 @@ export const insightTexts = {
 	lens: {
 		label: 'Lens',
 		none: 'None',
-		noneHint: 'Draw conductors in their own colours',
 		names: {
 			polarity: 'Polarity',
 			loading: 'Loading',
@@ -93,14 +92,8 @@ export const insightTexts = {
 		legend: (title: string) => `Lens: ${title}`,
 		off: 'Switch the lens off',
 		waiting: 'Colours appear when the check has run.',
-		silent: 'grey: nothing to show here',
+		about: 'What is shown',
+		silent: 'A thin grey line: the lens says nothing of it.',
 		counted: (n: number) => count(n, 'conductor')
-	},
-
-	protects: {
-		title: 'Protects',
-		list: 'What it protects',
-		nothing: 'no conductor',
-		by: 'Protected by'
 	}
 };

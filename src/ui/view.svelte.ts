@@ -3,6 +3,7 @@ import { tick } from 'svelte';
 import { MediaQuery } from 'svelte/reactivity';
 import type { Canvas } from '#canvas';
 import type { ItemKey } from '#core/diagram';
+import type { LensId } from '#core/explain';
 import type { Point } from '#core/geometry';
 import { Coverage } from './coverage.ts';
 import { Theme } from './theme.svelte.ts';
@@ -45,6 +46,8 @@ export class View {
 	dialog = $state<DialogName | null>(null);
 	menu = $state.raw<{ readonly at: Point; readonly key: ItemKey | null } | null>(null);
 	zoom = $state(1);
+	/** What the drawing is coloured by, until it is switched off. */
+	lens = $state<LensId | null>(null);
 	question = $state.raw<(Question & { answer(answer: Answer): void }) | null>(null);
 
 	get narrow(): boolean {

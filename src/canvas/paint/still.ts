@@ -70,6 +70,17 @@ export function paintItems(
 	for (const item of labelled) painter.paint(context, item.labels, labelOptions);
 }
 
+/** The labels of one item, where there is room to read them. */
+export function paintLabels(
+	context: SceneContext,
+	painter: Painter,
+	{ labels }: DrawnItem,
+	{ palette, view: { zoom } }: StillOptions
+): void {
+	if (LARGEST_TEXT_MM * zoom < LABEL_PX || labels.length === 0 || !legible(labels, zoom)) return;
+	painter.paint(context, labels, { palette, zoom, minTextPx: LABEL_PX });
+}
+
 /** Names are left out one by one as they get small, but a tag goes as a whole: its box says nothing without its text. */
 function legible(labels: readonly Primitive[], zoom: number): boolean {
 	const isTag = labels.some(({ kind }) => kind !== 'text');
