@@ -57,6 +57,8 @@ export interface CanvasModel {
 	readonly focusedFinding: string | null;
 	/** What conductors and studs are coloured by; their own colours without one. */
 	readonly lens?: LensView | null;
+	/** What protects the selection, or is protected by it. */
+	readonly halo?: ReadonlySet<ItemKey>;
 }
 
 export interface Canvas {

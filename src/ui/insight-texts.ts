@@ -95,5 +95,11 @@ export const insightTexts = {
 		about: 'What is shown',
 		silent: 'A thin grey line: the lens says nothing of it.',
 		counted: (n: number) => count(n, 'conductor')
+	},
+
+	protection: {
+		protects: 'Protects',
+		nothing: 'No conductor yet.',
+		halo: 'Ringed on the drawing. A conductor is listed where this device is what limits a fault in it.'
 	}
 };

@@ -85,6 +85,7 @@ describe('a conductor', () => {
 			dropV: 0.36,
 			letThroughA: Infinity,
 			protectedBy: [],
+			protectors: [],
 			pole: 'positive' as const,
 			ambientC: 30,
 			greatestDeviceA: 90,

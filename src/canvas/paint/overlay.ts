@@ -32,6 +32,7 @@ export function paintOverlay(desk: CanvasDesk, screen: OverlayScreen): void {
 		const key = subjectKey(subject);
 		if (key) pen.outline(key, PAINT_OF[focused!.severity], 6, 0.35);
 	}
+	for (const key of model.halo ?? []) pen.outline(key, 'accent', 5, 0.6);
 	if (overlay.hover && !model.selection.has(overlay.hover)) pen.outline(overlay.hover, 'selection', 3, 0.45);
 	for (const key of model.selection) pen.outline(key, 'selection', 3, 0.9);
 

@@ -10,9 +10,8 @@ export function conductorFigures(
 	{ id, conductor, ampacity, continuous, surge, lengthM, lengthAssumed, branch, pole }: ConductorView
 ): ConductorFigures {
 	const { currentA: letThroughA, from, to } = study.protection(id);
-	const devices = [...from.limitedBy, ...to.limitedBy].map(
-		({ part, currentA }) => `${study.part(part).label.trim() || part} ${ampsText(currentA)}`
-	);
+	const limitedBy = letThroughA === Infinity ? [] : [...from.limitedBy, ...to.limitedBy];
+	const devices = limitedBy.map(({ part, currentA }) => `${study.part(part).label.trim() || part} ${ampsText(currentA)}`);
 	const { outsideC, engineSpaceC } = study.diagram.ambient;
 	const ambientC = conductor.environment === 'engine-space' ? engineSpaceC : outsideC;
 	const heating = { ambientC, insulationC: conductor.insulationC, currentA: continuous.currentA, ampacityA: ampacity.currentA };
@@ -27,7 +26,8 @@ export function conductorFigures(
 		lengthAssumed,
 		dropV: continuous.currentA * branch.resistanceOhm,
 		letThroughA,
-		protectedBy: letThroughA === Infinity ? [] : [...new Set(devices)],
+		protectedBy: [...new Set(devices)],
+		protectors: [...new Set(limitedBy.map(({ part }) => part))],
 		pole,
 		ambientC,
 		greatestDeviceA: greatestDevice(study.profile, ampacity, study.diagram.system.nominalV).currentA,

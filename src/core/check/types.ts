@@ -1,4 +1,4 @@
-import type { CaseId, ConductorId, StudKey } from '#core/diagram';
+import type { CaseId, ConductorId, PartId, StudKey } from '#core/diagram';
 import type { Pole } from '#core/network';
 import type { Finding } from '#core/rules';
 import type { StudVoltsLost } from './stud-volts-lost.ts';
@@ -20,6 +20,8 @@ export interface ConductorFigures {
 	readonly letThroughA: number;
 	/** "F1 100 A", in words; empty when unprotected. */
 	readonly protectedBy: readonly string[];
+	/** Its fuses, breakers and self-limited sources; empty when unprotected. */
+	readonly protectors: readonly PartId[];
 	readonly pole: Pole;
 	/** Around it, °C. */
 	readonly ambientC: number;

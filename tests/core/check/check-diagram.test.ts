@@ -28,6 +28,7 @@ describe('checking a diagram', () => {
 			continuousCase: 'on',
 			letThroughA: 30,
 			protectedBy: ['F 30 A'],
+			protectors: ['f'],
 			lengthM: 2,
 			lengthAssumed: false,
 			pole: 'positive'
