@@ -12,6 +12,8 @@ export interface Faults {
 	short(node: NodeIndex, condition: Condition): Short | null;
 	/** The same to a given node. */
 	shortTo(node: NodeIndex, to: NodeIndex, condition: Condition): Short;
+	/** Amps through a branch without a short, positive from a to b: what flows between batteries. */
+	atRestA(branch: Branch, condition: Condition): number;
 	/** Greatest amps through a device into a short just behind it, its own resistance not counted. */
 	throughDevice(branch: Branch): DeviceFault;
 }
@@ -41,6 +43,10 @@ export function faultsOf(network: Network, conductors: Readonly<Record<Conductor
 		short(node, condition) {
 			const to = returnOf(node);
 			return to === null ? null : shortTo(node, to, condition);
+		},
+		atRestA({ index, a, b }, condition) {
+			const { nodeV, branchOhm } = circuits[condition]();
+			return (nodeV[a]! - nodeV[b]!) / branchOhm[index]!;
 		},
 		throughDevice
 	};

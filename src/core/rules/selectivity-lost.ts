@@ -112,6 +112,8 @@ function lostOf(study: Study): Lost[] {
 	const ends = groupBy([...network.loads, ...network.sources], ({ positive }) => zone.find(positive));
 	const posts = new Set(network.batteries.map(({ positive }) => zone.find(positive)));
 
+	const upstreamOf = upstreams(feeders);
+
 	return directed.flatMap(({ branch, from, into }) => {
 		if (from === into || posts.has(into)) return [];
 		const shorts = (ends.get(into) ?? []).flatMap(({ positive }) => faults.short(positive, 'greatest') ?? []);
@@ -120,8 +122,13 @@ function lostOf(study: Study): Lost[] {
 		const amps = Math.abs(short.branchA(branch));
 		const opening = openingAt(branch.device, amps);
 		if (amps < CARRIES_ALL * short.currentA || !opening || opening.latestS === Infinity) return [];
-		const upstream = upstreamOf(from, feeders)
-			.filter((other) => other.branch !== branch)
+		// No more than the whole short adds to what flows without it: most types are slow enough even for that.
+		const isQuick = ({ branch: other }: Directed): boolean => {
+			const most = openingAt(other.device, (Math.abs(faults.atRestA(other, 'greatest')) + short.currentA) * (1 + 1e-9));
+			return most !== null && selectivity(opening, most) !== 'selective';
+		};
+		const upstream = upstreamOf(from)
+			.filter((other) => other.branch !== branch && isQuick(other))
 			.flatMap((other) => {
 				const upA = Math.abs(short.branchA(other.branch));
 				const upOpening = openingAt(other.branch.device, upA);
@@ -140,15 +147,22 @@ interface Directed {
 	readonly into: number;
 }
 
-/** Devices through which a zone is fed, and those that feed their zones in turn. */
-function upstreamOf(zone: number, feeders: ReadonlyMap<number, readonly Directed[]>): Directed[] {
-	const zones = new Set([zone]);
-	const found: Directed[] = [];
-	for (const each of zones) {
-		for (const feeder of feeders.get(each) ?? []) {
-			found.push(feeder);
-			zones.add(feeder.from);
+/** By zone: devices through which it is fed, and those that feed their zones in turn. */
+function upstreams(feeders: ReadonlyMap<number, readonly Directed[]>): (zone: number) => readonly Directed[] {
+	const known = new Map<number, readonly Directed[]>();
+	const find = (zone: number): Directed[] => {
+		const zones = new Set([zone]);
+		const found: Directed[] = [];
+		for (const each of zones) {
+			for (const feeder of feeders.get(each) ?? []) {
+				found.push(feeder);
+				zones.add(feeder.from);
+			}
 		}
-	}
-	return found;
+		return found;
+	};
+	return (zone) => {
+		if (!known.has(zone)) known.set(zone, find(zone));
+		return known.get(zone)!;
+	};
 }
