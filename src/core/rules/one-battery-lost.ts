@@ -4,6 +4,7 @@ import { ampsText } from '#core/units';
 import { banksOf, caseName, continuousCases, stringA, wholeCases, worstCase, type Bank, type BatteryString } from './banks.ts';
 import { deviceName, exceeds } from './conductor-words.ts';
 import { defineRule } from './define.ts';
+import { devicesOf } from './device-limits.ts';
 import { stringName } from './string-paths-unequal.ts';
 import type { CaseResult, Study } from './study.ts';
 import { partSubject, subjects } from './subjects.ts';
@@ -69,15 +70,15 @@ function without({ network }: Study, { batteries: lost }: BatteryString, { id, o
 
 /** "B1 255 A of 200 A", "FB1 255 A of 225 A": batteries and the devices of their own strings. */
 function overLimits(study: Study, strings: Bank['strings'], point: CaseResult['point']): string[] {
-	const { branches } = study.network;
+	const overloaded = devicesOf(study).filter(({ index, device }) => exceeds(Math.abs(point.branchA[index]!), device.ratingA));
 	return strings.flatMap((string) => {
 		const currentA = point.batteryA[string.batteries[0]!.index]!;
 		const limits = string.batteries.flatMap(({ continuousA }) => (continuousA === null ? [] : [continuousA]));
-		const own = branches.flatMap(({ index, device, origin }) => {
+		const own = overloaded.flatMap(({ index, device, origin }) => {
 			const throughA = Math.abs(point.branchA[index]!);
 			// In series with the string: its whole current, and nothing else's.
-			if (!device || origin.kind !== 'link' || Math.abs(throughA - Math.abs(currentA)) > 1e-6 * Math.abs(currentA)) return [];
-			return exceeds(throughA, device.ratingA) ? [`${deviceName(study, origin)} ${ampsText(throughA)} of ${ampsText(device.ratingA)}`] : [];
+			if (Math.abs(throughA - Math.abs(currentA)) > 1e-6 * Math.abs(currentA)) return [];
+			return [`${deviceName(study, origin)} ${ampsText(throughA)} of ${ampsText(device.ratingA)}`];
 		});
 		const limitA = Math.min(...limits);
 		const battery = exceeds(currentA, limitA) ? [`${stringName(study, string)} ${ampsText(currentA)} of ${ampsText(limitA)}`] : [];
