@@ -2,7 +2,6 @@
 import { studKey, type ConductorEnd, type ConductorId, type StudKey } from '#core/diagram';
 import { unionFind, type Branch, type NodeIndex } from '#core/network';
 import type { ConductorView, Study } from './study.ts';
-import { groupBy } from './group-by.ts';
 
 /** Nodes joined by bars, switches and shunts: no length of conductor and no device lies between them. */
 export type MetalIndex = number;
@@ -26,17 +25,27 @@ export function deviceFree({ network, conductors }: Study): DeviceFree {
 	for (const { a, b, kind, device } of network.branches) if (kind !== 'conductor' && !device) joined.union(a, b);
 
 	const at = <Item>(items: readonly Item[], nodesOf: (item: Item) => readonly NodeIndex[]) => {
-		const pairs = items.flatMap((item) => [...new Set(nodesOf(item).map(joined.find))].map((metal) => ({ metal, item })));
-		const groups = groupBy(pairs, ({ metal }) => metal);
-		return (metal: MetalIndex): readonly Item[] => (groups.get(metal) ?? []).map(({ item }) => item);
+		const groups = new Map<MetalIndex, Item[]>();
+		for (const item of items) {
+			for (const node of nodesOf(item)) {
+				const metal = joined.find(node);
+				const group = groups.get(metal);
+				if (!group) groups.set(metal, [item]);
+				// Both ends on one metal: listed once.
+				else if (group.at(-1) !== item) group.push(item);
+			}
+		}
+		return (metal: MetalIndex): readonly Item[] => groups.get(metal) ?? [];
 	};
 
 	const loadsAt = at(network.loads, ({ positive, negative }) => [positive, negative]);
 	const sourcesAt = at(network.sources, ({ positive }) => [positive]);
-	const studOf = new Map(
-		[...network.nodeOf].filter(([key]) => !key.includes('@')).map(([key, node]) => [`${key.split('.')[0]} ${node}`, key])
-	);
 	const posts = network.batteries.flatMap(({ part, positive, negative }) => [positive, negative].map((node) => ({ part, node })));
+	const withPosts = new Set(posts.map(({ node }) => node));
+	const studOf = new Map<string, StudKey>();
+	for (const [key, node] of network.nodeOf) {
+		if (withPosts.has(node) && !key.includes('@')) studOf.set(`${key.split('.')[0]} ${node}`, key);
+	}
 	const postsAt = at(posts, ({ node }) => [node]);
 	return {
 		metalOf: joined.find,
