@@ -89,15 +89,18 @@ function wayBack(
 	for (let node = start; !supplies.has(node);) {
 		if (seen.has(node)) return null;
 		seen.add(node);
-		const feeding = network.branchesAt[node]!.flatMap((index) => {
+		let main: { branch: Branch; currentA: number } | null = null;
+		let arrivingA = 0;
+		for (const index of network.branchesAt[node]!) {
 			const branch = network.branches[index]!;
 			const currentA = sense * (branch.b === node ? point.branchA[index]! : -point.branchA[index]!);
-			return currentA > 1e-9 ? [{ branch, currentA }] : [];
-		});
-		if (feeding.length === 0) return null;
-		const main = feeding.reduce((best, other) => (other.currentA > best.currentA ? other : best));
-		ownA *= main.currentA / feeding.reduce((sum, { currentA }) => sum + currentA, 0);
+			if (!(currentA > 1e-9)) continue;
+			arrivingA += currentA;
+			if (!main || currentA > main.currentA) main = { branch, currentA };
+		}
+		if (!main) return null;
 		const { branch, currentA } = main;
+		ownA *= currentA / arrivingA;
 		steps.push({ branch, dropV: currentA * branch.resistanceOhm, ownV: ownA * branch.resistanceOhm, ownA });
 		node = branch.a === node ? branch.b : branch.a;
 	}
