@@ -22,6 +22,8 @@ export function buildStudy(diagram: Diagram): Study {
 		() => new Map(Object.entries(diagram.parts).map(([id, part]) => [id, { id, label: part.label, ...describe(part) }]))
 	);
 	const conductorViews = once(() => new Map(conductorEntries().map((view) => [view.id, view])));
+	const parts = once(() => [...partViews().values()]);
+	const conductors = once(() => [...conductorViews().values()]);
 	const stacks = once(() => stacksOf(diagram));
 	const stackByKey = once(() => new Map(stacks().map((stack) => [stack.key, stack])));
 	const protection = memo((id: ConductorId) => protectionOf(network(), id));
@@ -74,10 +76,10 @@ export function buildStudy(diagram: Diagram): Study {
 			return atRest();
 		},
 		get parts() {
-			return [...partViews().values()];
+			return parts();
 		},
 		get conductors() {
-			return [...conductorViews().values()];
+			return conductors();
 		},
 		get faults() {
 			return faults();
