@@ -128,7 +128,7 @@ function repair(known: Map<string, Run>, drawing: Drawing): void {
 		run.moved = true;
 		around.tracks.set(run.id, run.points, run.widthMm, true);
 	}
-	// Neighbours of the new routes that were not among the runs have nothing to compare with and are no worse off.
+	// Neighbours that come in only now bring their own crowding into the sum: a repair has to help clearly to be kept.
 	spreadLanes(withNeighbours(known, drawing), around.find);
 	if (squeezedIn(inOrder(known)).badness <= squeeze.badness) return;
 	runs.forEach((run, i) => Object.assign(run, snapshot[i]));

@@ -8,7 +8,7 @@ export interface Stretch {
 	readonly to: number;
 	readonly widthMm: number;
 	/** First and last stretches are held by their terminals. */
-	readonly held: boolean;
+	held: boolean;
 }
 
 /** Size of a bin across and along the stretches. */

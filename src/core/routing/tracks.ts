@@ -15,7 +15,6 @@ export class Tracks {
 
 	/** Replaces the stretches of this conductor. `firm` says that none of them will give way any more. */
 	set(id: string, route: readonly Point[], widthMm: number, firm = false): void {
-		this.delete(id);
 		const horizontal: Stretch[] = [];
 		const vertical: Stretch[] = [];
 		for (let i = 1; i < route.length; i++) {
@@ -25,6 +24,13 @@ export class Tracks {
 			if (a.y === b.y) horizontal.push({ id, at: a.y, from: Math.min(a.x, b.x), to: Math.max(a.x, b.x), widthMm, held });
 			else vertical.push({ id, at: a.x, from: Math.min(a.y, b.y), to: Math.max(a.y, b.y), widthMm, held });
 		}
+		const known = this.#of.get(id);
+		if (known && sameStretches(known.horizontal, horizontal) && sameStretches(known.vertical, vertical)) {
+			takeHolds(known.horizontal, horizontal);
+			takeHolds(known.vertical, vertical);
+			return;
+		}
+		this.delete(id);
 		for (const stretch of horizontal) {
 			this.horizontal.add(stretch);
 			this.crowdOfLevel.count(stretch, 1);
@@ -75,4 +81,13 @@ export class Tracks {
 		for (const { id } of this.vertical.search(minX, maxX, minY, maxY)) ids.add(id);
 		return ids;
 	}
+}
+
+const sameStretches = (a: readonly Stretch[], b: readonly Stretch[]): boolean =>
+	a.length === b.length &&
+	a.every((s, i) => s.at === b[i]!.at && s.from === b[i]!.from && s.to === b[i]!.to && s.widthMm === b[i]!.widthMm);
+
+/** Where only that changed, which happens for many at once, they stay in their bins. */
+function takeHolds(known: readonly Stretch[], next: readonly Stretch[]): void {
+	known.forEach((stretch, i) => (stretch.held = next[i]!.held));
 }

@@ -25,7 +25,7 @@ test('grows with the number of conductors and the distances they bridge, not wit
 
 test('after a move does not depend on the size of the drawing', () => {
 	const pops = vi.spyOn(CostHeap.prototype, 'pop');
-	const { requests, obstacles } = scattered(1000, 7);
+	const { requests, obstacles } = scattered(400, 7);
 	const router = createRouter();
 	router.update(requests, obstacles);
 	const [first] = requests;
