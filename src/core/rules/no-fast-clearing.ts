@@ -116,6 +116,8 @@ function slowClearing(study: Study, view: ConductorView, fedFrom: ConductorEnd):
 	// Without a battery the supply limits itself.
 	if (!short || short.openV === 0) return null;
 	const currentA = Math.abs(short.branchA(view.branch));
+	// Nothing comes from this end, but for rounding: the short is fed past the conductor.
+	if (currentA < 1e-6 * letThrough.currentA) return null;
 	const devices = letThrough.limitedBy.flatMap(({ part, link }) => {
 		const index = network.branchOfLink.get(`${part}.${link}`);
 		const branch = index === undefined ? null : (network.branches[index] as DeviceBranch);
