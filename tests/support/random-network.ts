@@ -12,6 +12,8 @@ interface Options {
 	/** Kinds of load to draw from. */
 	readonly loads?: readonly ('ohms' | 'amps' | 'watts')[];
 	readonly sources?: boolean;
+	/** All negatives on one node: then no current into one node lowers the voltage of another. */
+	readonly oneReturn?: boolean;
 	readonly most?: number;
 }
 
@@ -20,8 +22,10 @@ export function anyNetwork({
 	mostOhm = 1,
 	loads = ['ohms'],
 	sources = false,
+	oneReturn = false,
 	most = 25
 }: Options = {}): fc.Arbitrary<TestNetwork> {
+	const negative = (at: number): string => (oneReturn ? 'n0' : `n${at}`);
 	return fc.integer({ min: 2, max: most }).chain((size) => {
 		const at = fc.nat({ max: size - 1 });
 		const edge = fc.record({
@@ -48,21 +52,21 @@ export function anyNetwork({
 			})
 			.map((spec) =>
 				network({
-					batteries: spec.batteries.map(({ at, emfV, ohm }, i) => battery(`B${i}`, `p${at}`, `n${at}`, { emfV, resistanceOhm: ohm })),
+					batteries: spec.batteries.map(({ at, emfV, ohm }, i) => battery(`B${i}`, `p${at}`, negative(at), { emfV, resistanceOhm: ohm })),
 					branches: [
 						...spec.tree.map(({ to, ohm, device }, i) => positive(`T${i}`, i + 1, to % (i + 1), ohm, device)),
 						...spec.loops.map(([from, { to, ohm, device }], i) => positive(`L${i}`, from, to, ohm, device)),
-						...spec.returns.map(({ to, ohm }, i) => wire(`R${i}`, `n${i + 1}`, `n${to % (i + 1)}`, ohm))
+						...(oneReturn ? [] : spec.returns).map(({ to, ohm }, i) => wire(`R${i}`, `n${i + 1}`, `n${to % (i + 1)}`, ohm))
 					],
 					loads: spec.loads.map(({ at, kind, amount }, i) =>
 						load(
 							`D${i}`,
 							`p${at}`,
-							`n${at}`,
+							negative(at),
 							kind === 'ohms' ? { ohms: 10 * amount } : kind === 'amps' ? { amps: amount } : { watts: 12 * amount }
 						)
 					),
-					sources: spec.sources.map(({ at, maxA, setV }, i) => source(`S${i}`, `p${at}`, `n${at}`, { maxA, setV }))
+					sources: spec.sources.map(({ at, maxA, setV }, i) => source(`S${i}`, `p${at}`, negative(at), { maxA, setV }))
 				})
 			);
 	});
