@@ -1,5 +1,5 @@
 import type { Point, Side } from '#core/geometry';
-import type { ThreadId } from '#core/tables';
+import { TERMINALS_PER_STUD, type ThreadId } from '#core/tables';
 import type { Role, Terminal } from './define.ts';
 
 /**
@@ -22,9 +22,6 @@ const USABLE_LENGTH_MM: Record<ThreadId, number> = {
 };
 
 export const usableLengthMm = (thread: ThreadId): number => USABLE_LENGTH_MM[thread];
-
-/** Most surveys and guides stop at four terminals on a stud; a maker's lower limit goes before it. */
-const GENERAL_MAX_TERMINALS = 4;
 
 interface StudOptions {
 	readonly thread: ThreadId;
@@ -54,7 +51,7 @@ export function stud(id: string, label: string, at: Point, side: Side, options: 
 		usableLengthMm: options.usableLengthMm ?? usableLengthMm(thread),
 		coverHeightMm: options.coverHeightMm ?? null,
 		coverSlotMm: options.coverSlotMm ?? null,
-		maxTerminals: options.maxTerminals ?? GENERAL_MAX_TERMINALS,
+		maxTerminals: options.maxTerminals ?? TERMINALS_PER_STUD.value,
 		ratedA: options.ratedA ?? null,
 		...(fuseInStack !== undefined && { fuseInStack }),
 		...(mountingPlate !== undefined && { mountingPlate }),

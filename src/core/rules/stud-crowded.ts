@@ -1,11 +1,9 @@
+import { TERMINALS_PER_STUD } from '#core/tables';
 import { ampsText } from '#core/units';
 import { defineRule } from './define.ts';
 import { stackCurrents } from './stack-currents.ts';
 import { studSubject } from './subjects.ts';
 import { capital } from './words.ts';
-
-/** FAA AC 43.13-1B, 11-174, and ABYC E-11: no more than four terminals on any one stud. */
-const GENERAL_LIMIT = 4;
 
 /** Amps above which a full stud deserves a second look: common practice, no source. */
 const MUCH_A = 100;
@@ -17,7 +15,7 @@ export const studCrowded = defineRule({
 		severity: 'error',
 		group: 'studs',
 		why: 'Every further terminal adds a joint in series, height and a way to work loose; one loose terminal loosens all of them.',
-		source: { default: 'FAA AC 43.13-1B, 11-174, and ABYC E-11: no more than four terminals on one stud' }
+		source: { default: TERMINALS_PER_STUD.source }
 	},
 
 	messages: {
@@ -42,10 +40,10 @@ export const studCrowded = defineRule({
 			const name = study.studName(key);
 			const at = [studSubject(key)] as const;
 			if (count > limit) {
-				const source = limit === GENERAL_LIMIT ? undefined : 'the limit given for this terminal';
+				const source = limit === TERMINALS_PER_STUD.value ? undefined : 'the limit given for this terminal';
 				if (terminal.kind === 'clamp') yield { message: 'clamp', data: { name, count, limit }, at, severity: 'warning', source };
 				else yield { message: 'stud', data: { name, count, limit }, at, source };
-			} else if (terminal.kind === 'stud' && count >= GENERAL_LIMIT) {
+			} else if (terminal.kind === 'stud' && count >= TERMINALS_PER_STUD.value) {
 				const { currentA, caseId } = stackCurrents(study, stack).largest;
 				if (currentA <= MUCH_A) continue;
 				yield { message: 'full', data: { name, count, currentA }, at, severity: 'warning', source: 'common practice, no source', caseId };

@@ -37,10 +37,10 @@ export const ABYC_ENGINE_SPACE_105: Sourced<number> = {
 	confidence: 'two-sources'
 };
 
-/** Greatest terminals on one stud. */
-export const ABYC_TERMINALS_PER_STUD: Sourced<number> = {
+/** Greatest terminals on one stud, unless its maker says otherwise. */
+export const TERMINALS_PER_STUD: Sourced<number> = {
 	value: 4,
-	source: 'ABYC E-11, four terminals to a stud',
+	source: 'FAA AC 43.13-1B, 11-174, and ABYC E-11: no more than four terminals on one stud',
 	confidence: 'two-sources'
 };
 

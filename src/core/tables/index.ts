@@ -34,7 +34,7 @@ export {
 	ABYC_ENGINE_SPACE_105,
 	ABYC_K,
 	ABYC_ORDINARY_DROP_PERCENT,
-	ABYC_TERMINALS_PER_STUD,
+	TERMINALS_PER_STUD,
 	circularMilsFor,
 	type OutsideInside
 } from './abyc-e11.ts';
