@@ -107,8 +107,6 @@ export function sideToward({ at, sides }: Pick<PlacedTerminal, 'at' | 'sides'>, 
 
 export const terminalPoint = (diagram: Diagram, ref: TerminalRef): Point | undefined => placedTerminal(diagram, ref)?.at;
 
-export const terminalSide = (diagram: Diagram, ref: TerminalRef): Side | undefined => placedTerminal(diagram, ref)?.side;
-
 /** A part's body on the drawing. Undefined for an id that is not in the diagram. */
 export function partBox(diagram: Diagram, id: PartId): Box | undefined {
 	const pose = poseOf(diagram, id);

@@ -65,15 +65,6 @@ export const BUNDLE_FACTOR: Sourced<readonly BundleStep[]> = {
 	confidence: 'verified'
 };
 
-/** Note 2 factor for a number of bundled current-carrying conductors; 1 for one or two. */
-export function bundleFactor(count: number): number {
-	let factor = 1;
-	for (const step of BUNDLE_FACTOR.value) if (count >= step.from) factor = step.factor;
-	return factor;
-}
-
-/** Ambient temperature Table 5 is printed for. */
-export const TABLE_5_AMBIENT_C = 30;
 /** Ambient temperature note 1 stands for: √((T−50)/(T−30)) gives its factors. */
 export const ENGINE_SPACE_C = 50;
 

@@ -19,8 +19,5 @@ export const SHEATHED_M: Sourced<number> = { value: metresFromInches(40), source
 /** Greatest distance from a battery: 72 in. The main feed to an engine cranking motor is exempt. */
 export const BATTERY_M: Sourced<number> = { value: metresFromInches(72), source: '33 CFR 183.460(a), 72 in', confidence: 'verified' };
 
-/** Device in the output of an alternator or generator that does not limit itself, as a multiple of its rating at 60 °C. */
-export const ALTERNATOR_FACTOR: Sourced<number> = { value: 1.2, source: '33 CFR 183.460(b)', confidence: 'verified' };
-
 /** Greatest voltage drop at the load terminals, circuits under 50 V, percent. */
 export const CFR_DROP_PERCENT: Sourced<number> = { value: 10, source: '46 CFR 169.672', confidence: 'verified' };

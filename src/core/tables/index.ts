@@ -13,14 +13,12 @@ export { LUGS, type LugRow } from './lugs.ts';
 /** Amperage. */
 export {
 	BUNDLE_FACTOR,
-	bundleFactor,
 	ENGINE_SPACE_C,
 	ENGINE_SPACE_FACTOR,
 	HIGHER_VOLTAGE_V,
 	TABLE_5,
 	TABLE_5_COLUMNS_C,
 	table5A,
-	TABLE_5_AMBIENT_C,
 	type AwgSize,
 	type BundleStep,
 	type Table5InsulationC
@@ -58,7 +56,6 @@ export { ADIABATIC_K, adiabaticAreaMm2, adiabaticK, adiabaticTimeS, type Insulat
 
 /** Protection. */
 export {
-	ALTERNATOR_FACTOR,
 	BATTERY_M,
 	CFR_DROP_PERCENT,
 	NEXT_STANDARD_UP_TO,
@@ -73,4 +70,4 @@ export { breakingCapacityA, fuseFamily, type BreakingStep, type FuseFamily } fro
 export { fuseTimes, SUPPLEMENTARY_LATEST, timeAt, type FuseTimes, type Gate } from './fuse-times.ts';
 
 /** Studs. */
-export { isMetric, thread, THREAD_SOURCES, type Thread } from './threads.ts';
+export { thread, type Thread } from './threads.ts';

@@ -1,8 +1,14 @@
 import { millimetresFromInches } from '#core/units';
 import type { ThreadId } from './ids.ts';
-import type { Sourced } from './sourced.ts';
 
-/** Stud thread with the hardware that goes with it; millimetres and newton metres. */
+/**
+ * Stud thread with the hardware that goes with it; millimetres and newton metres.
+ *
+ * Metric: pitch ISO 261 coarse (from memory), hole ISO 273 fine, nut ISO 4032, washer ISO 7089, spring washer DIN 127
+ * (withdrawn). Inch: pitch ASME B1.1 and holes of ring terminals as sold (from memory), nut ASME B18.2.2, washer ASME
+ * B18.21.1 type A narrow, spring washer ASME B18.21.1 helical (from memory). M4 washers and the thickness of the 1/2 in
+ * washer are from memory. Torque is common practice, no source.
+ */
 export interface Thread {
 	readonly majorMm: number;
 	readonly pitchMm: number;
@@ -67,28 +73,3 @@ export const thread = (id: ThreadId): Thread => {
 		torqueNm
 	};
 };
-
-type Origin = Pick<Sourced<never>, 'source' | 'confidence'>;
-
-const origin = (source: string, confidence: Origin['confidence']): Origin => ({ source, confidence });
-
-/** Where each column comes from. M4 washers and the thickness of the 1/2 in washer are from memory. */
-export const THREAD_SOURCES = {
-	metric: {
-		pitch: origin('ISO 261 coarse series, from memory', 'memory'),
-		hole: origin('ISO 273 fine series', 'verified'),
-		nut: origin('ISO 4032', 'two-sources'),
-		washer: origin('ISO 7089', 'two-sources'),
-		lockWasher: origin('DIN 127 (withdrawn)', 'verified')
-	},
-	inch: {
-		pitch: origin('ASME B1.1, from memory', 'memory'),
-		hole: origin('ring terminals as sold, from memory', 'memory'),
-		nut: origin('ASME B18.2.2', 'verified'),
-		washer: origin('ASME B18.21.1 type A narrow', 'verified'),
-		lockWasher: origin('ASME B18.21.1 helical spring, from memory', 'memory')
-	},
-	torque: origin('common practice, no source', 'common-practice')
-} as const;
-
-export const isMetric = (id: ThreadId): boolean => id.startsWith('M');

@@ -1,6 +1,6 @@
 import { describe as suite, expect, test } from 'vitest';
 import type { Diagram, Part, Rotation, TerminalRef } from '#core/diagram';
-import { partBox, poseOf, terminalPoint, terminalSide } from '#core/layout';
+import { partBox, placedTerminal, poseOf, terminalPoint } from '#core/layout';
 import { newParams } from '#core/parts';
 
 const part = (kind: string, x: number, y: number, rotation: Rotation = 0): Part => ({
@@ -20,13 +20,13 @@ suite('a part on the drawing', () => {
 		const d = diagram({ S: part('shunt', 100, 50) });
 		expect(poseOf(d, 'S')).toEqual({ at: { x: 100, y: 50 }, turn: 0 });
 		expect(terminalPoint(d, { part: 'S', terminal: 'system' })).toEqual({ x: 142, y: 50 });
-		expect(terminalSide(d, { part: 'S', terminal: 'system' })).toBe('east');
+		expect(placedTerminal(d, { part: 'S', terminal: 'system' })?.side).toBe('east');
 	});
 
 	test('turns clockwise with its terminals, sides and body', () => {
 		const d = diagram({ S: part('shunt', 100, 50, 90) });
 		expect(terminalPoint(d, { part: 'S', terminal: 'system' })).toEqual({ x: 100, y: 92 });
-		expect(terminalSide(d, { part: 'S', terminal: 'system' })).toBe('south');
+		expect(placedTerminal(d, { part: 'S', terminal: 'system' })?.side).toBe('south');
 		expect(partBox(d, 'S')).toEqual({ minX: 67, maxX: 125, minY: -12, maxY: 112 });
 	});
 
@@ -54,13 +54,13 @@ suite('a fuse block on a stud', () => {
 		const post = terminalPoint(d, { part: 'F', terminal: 'post' })!;
 		expect(post.x).toBeGreaterThan(seat.x);
 		expect(post.y).toBe(seat.y);
-		expect(terminalSide(d, { part: 'F', terminal: 'post' })).toBe('east');
+		expect(placedTerminal(d, { part: 'F', terminal: 'post' })?.side).toBe('east');
 	});
 
 	test('turns with its host, and by its own rotation', () => {
 		expect(poseOf(onBus(90), 'F')!.turn).toBe(0);
-		expect(terminalSide(onBus(90), { part: 'F', terminal: 'post' })).toBe('south');
-		expect(terminalSide(onBus(90, 90), { part: 'F', terminal: 'post' })).toBe('west');
+		expect(placedTerminal(onBus(90), { part: 'F', terminal: 'post' })?.side).toBe('south');
+		expect(placedTerminal(onBus(90, 90), { part: 'F', terminal: 'post' })?.side).toBe('west');
 	});
 
 	test('stays where it was put when its host is missing', () => {

@@ -30,6 +30,15 @@ test('profiles are found by id; an unknown id gives common practice and can be t
 	}
 });
 
+/** 33 CFR 183.425 Table 5, note 2, as printed; the law applies it from 50 V, common practice at every voltage. */
+test('note 2: 3 conductors 0.70, 4 to 6 0.60, 7 to 24 0.50, 25 and above 0.40', () => {
+	const factorOf = (of: typeof law, nominalV: number) => (bundleCount: number) =>
+		of.ampacity(conditions({ bundleCount }), nominalV, MILD).factors.reduce((product, { factor }) => product * factor, 1);
+	for (const factor of [factorOf(law, 50), factorOf(practice, 12)]) {
+		expect([1, 2, 3, 4, 6, 7, 24, 25, 200].map(factor)).toEqual([1, 1, 0.7, 0.6, 0.6, 0.5, 0.5, 0.4, 0.4]);
+	}
+});
+
 test('every limit names its source, and habits of the trade say that they are', () => {
 	for (const { overcurrent, drop, ...rest } of Object.values(PROFILES)) {
 		const limits = [

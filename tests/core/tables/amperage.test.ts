@@ -4,7 +4,6 @@ import { AWG_SIZES } from '#core/diagram';
 import {
 	ABYC_105,
 	ambientFactor,
-	bundleFactor,
 	ENGINE_SPACE_FACTOR,
 	NEC_310_16,
 	NEC_310_17,
@@ -100,10 +99,6 @@ describe('33 CFR 183.425', () => {
 		expect(ENGINE_SPACE_FACTOR.value[105]).toBe(0.85);
 		expect(Math.sqrt(55 / 75)).toBeCloseTo(0.856, 3);
 		expect(ENGINE_SPACE_FACTOR.value[200]).toBe(1);
-	});
-
-	test('note 2: 3 conductors 0.70, 4 to 6 0.60, 7 to 24 0.50, 25 and above 0.40', () => {
-		expect([1, 2, 3, 4, 6, 7, 24, 25, 200].map(bundleFactor)).toEqual([1, 1, 0.7, 0.6, 0.6, 0.5, 0.5, 0.4, 0.4]);
 	});
 });
 
