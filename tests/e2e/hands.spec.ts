@@ -87,6 +87,14 @@ test('a click on a mark leads to its finding', async ({ page }) => {
 	expect(await pressed.textContent()).not.toBe(first);
 });
 
+test('a click on a finding shows its verdict, however much opens below it', async ({ page }) => {
+	const app = await openApp(page);
+	await app.findings.getByRole('article').nth(5).getByRole('button').first().click();
+	const verdict = app.findings.getByRole('button', { pressed: true }).locator('.message');
+	await expect(app.findings.getByRole('button', { name: /^Mend/ }).first()).toBeAttached();
+	await expect(verdict).toBeInViewport({ ratio: 1 });
+});
+
 test.describe('with fingers, on a tablet held upright', () => {
 	test.use({ viewport: { width: 820, height: 1180 }, hasTouch: true });
 
