@@ -1,5 +1,6 @@
 /**
- * Every sentence of the window, in one place, so that it can be read as a whole and later be translated. Findings
+ * The sentences of the window, in one place, so that they can be read as a whole and later be translated; those of
+ * lenses, mends, acceptance and explanations are beside it in insight-texts.ts. Findings
  * bring their own words (core/rules), parts theirs (core/parts), commands theirs (core/diagram).
  */
 import type { Severity } from '#core/rules';
