@@ -94,6 +94,7 @@ export const insightTexts = {
 		waiting: 'Colours appear when the check has run.',
 		about: 'What is shown',
 		silent: 'A thin grey line: the lens says nothing of it.',
+		folded: 'Close the panel to see what the bands mean.',
 		counted: (n: number) => count(n, 'conductor')
 	},
 
