@@ -29,15 +29,25 @@ export interface FaultCircuit {
 	limitedA(positive: NodeIndex, negative: NodeIndex): number;
 }
 
-/** @param conductors by id; a conductor that is not among them keeps the network's resistance */
-export function faultCircuit(network: Network, conductors: Readonly<Record<ConductorId, Conductor>>, condition: Condition): FaultCircuit {
+/**
+ * @param conductors by id; a conductor that is not among them keeps the network's resistance
+ * @param opened indices of branches that conduct no longer
+ */
+export function faultCircuit(
+	network: Network,
+	conductors: Readonly<Record<ConductorId, Conductor>>,
+	condition: Condition,
+	opened: ReadonlySet<number> = new Set()
+): FaultCircuit {
 	const { nodeCount, branches, batteries, sources } = network;
 	const isGreatest = condition === 'greatest';
 	const island = unionFind(nodeCount);
-	for (const { a, b } of branches) island.union(a, b);
+	for (const { index, a, b } of branches) if (!opened.has(index)) island.union(a, b);
 	for (const { positive, negative } of batteries) island.union(positive, negative);
 
-	const branchOhm = Float64Array.from(branches, (branch) => branchResistanceOhm(branch, conductors, condition));
+	const branchOhm = Float64Array.from(branches, (branch) =>
+		opened.has(branch.index) ? Infinity : branchResistanceOhm(branch, conductors, condition)
+	);
 	const batteryOhm = batteries.map(({ faultResistanceOhm, resistanceOhm }) => (isGreatest ? faultResistanceOhm : resistanceOhm));
 	const injectionA = new Float64Array(nodeCount);
 	batteries.forEach(({ positive, negative, faultEmfV, emfV }, i) => {

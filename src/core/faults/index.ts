@@ -4,3 +4,6 @@ export type { Condition } from './fault-circuit.ts';
 export type { Short } from './short.ts';
 export { openingAt, selectivity, type Opening, type Selectivity } from './opening.ts';
 export { clearingDistanceM } from './clearing-distance.ts';
+export { shortStory, type ShortStory, type OpeningBand } from './short-story.ts';
+export { HELD_S, type DropShort, type Pace, type Stretch } from './drop-short.ts';
+export { darkLoads } from './dark-loads.ts';

@@ -1,7 +1,7 @@
 import type { NodeIndex } from '#core/network';
 import type { FaultCircuit } from './fault-circuit.ts';
 
-/** A dead short between two nodes. */
+/** A short between two nodes. */
 export interface Short {
 	readonly at: NodeIndex;
 	readonly to: NodeIndex;
@@ -9,22 +9,25 @@ export interface Short {
 	readonly currentA: number;
 	/** Volts at `at` against `to` before the short. */
 	readonly openV: number;
-	/** Ohms of the loop: batteries, conductors, devices. */
+	/** Ohms of the loop: batteries, conductors, devices; not of the short itself. */
 	readonly loopOhm: number;
 	/** Amps through a branch during the short, positive from a to b. 0 on rails that only limited sources feed. */
 	branchA(branch: { readonly index: number; readonly a: NodeIndex; readonly b: NodeIndex }): number;
+	/** Volts between two nodes of the short's island during the short as a share of those before; 1 on other islands. */
+	voltsLeft(positive: NodeIndex, negative: NodeIndex): number;
 }
 
-export function shortBetween(circuit: FaultCircuit, at: NodeIndex, to: NodeIndex): Short {
+/** @param shortOhm of the short itself: 0 for a dead one, some tens of milliohms where a chafed wire arcs */
+export function shortBetween(circuit: FaultCircuit, at: NodeIndex, to: NodeIndex, shortOhm = 0): Short {
 	const { nodeV, resistanceOhm } = circuit;
-	const none = { at, to, openV: 0, loopOhm: Infinity, branchA: () => 0 };
+	const none = { at, to, openV: 0, loopOhm: Infinity, branchA: () => 0, voltsLeft: () => 1 };
 	const limitedA = circuit.limitedA(at, to);
 	if (!circuit.isOneIsland(at, to) || !circuit.hasBattery(at)) return { ...none, currentA: limitedA };
 
 	const openV = nodeV[at]! - nodeV[to]!;
 	const loopOhm = resistanceOhm(at, to);
 	if (!(openV > 0) || !(loopOhm > 0)) return { ...none, currentA: 0 };
-	const batteryA = openV / loopOhm;
+	const batteryA = openV / (loopOhm + shortOhm);
 	// Volts a node falls for each ampere drawn at `at` and returned at `to`.
 	const fallOhm = (node: NodeIndex): number =>
 		node === at ? loopOhm : node === to ? 0 : (resistanceOhm(node, to) + loopOhm - resistanceOhm(node, at)) / 2;
@@ -37,6 +40,11 @@ export function shortBetween(circuit: FaultCircuit, at: NodeIndex, to: NodeIndex
 		branchA: ({ index, a, b }) => {
 			if (!circuit.isOneIsland(a, at)) return 0;
 			return (nodeV[a]! - nodeV[b]! - batteryA * (fallOhm(a) - fallOhm(b))) / circuit.branchOhm[index]!;
+		},
+		voltsLeft: (positive, negative) => {
+			const beforeV = nodeV[positive]! - nodeV[negative]!;
+			if (!circuit.isOneIsland(positive, at) || !circuit.isOneIsland(negative, at) || !(beforeV > 0)) return 1;
+			return 1 - (batteryA * (fallOhm(positive) - fallOhm(negative))) / beforeV;
 		}
 	};
 }

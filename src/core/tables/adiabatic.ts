@@ -31,3 +31,10 @@ export const adiabaticAreaMm2 = (currentA: number, timeS: number, k: number): nu
 
 /** How long a copper area survives a current, seconds; meaningful up to 5 s. */
 export const adiabaticTimeS = (areaMm2: number, currentA: number, k: number): number => ((k * areaMm2) / currentA) ** 2;
+
+/**
+ * Temperature of copper after a heating of `heatA2S` (∫I²dt) that had no time to leave it, °C; the same equation
+ * solved for the end. Above 1,083 °C copper has melted.
+ */
+export const temperatureAfterC = (startC: number, heatA2S: number, areaMm2: number): number =>
+	(234.5 + startC) * Math.exp(heatA2S / (226 * areaMm2) ** 2) - 234.5;

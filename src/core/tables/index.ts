@@ -52,7 +52,7 @@ export {
 	type IsoInsulationC,
 	type IsoSize
 } from './iso-13297.ts';
-export { ADIABATIC_K, adiabaticAreaMm2, adiabaticK, adiabaticTimeS, type InsulationLimit } from './adiabatic.ts';
+export { ADIABATIC_K, adiabaticAreaMm2, adiabaticK, adiabaticTimeS, temperatureAfterC, type InsulationLimit } from './adiabatic.ts';
 
 /** Protection. */
 export {
