@@ -6,7 +6,7 @@ const mayImport = {
 	'core/units': [],
 	'core/geometry': [],
 	'core/tables': ['core/units'],
-	'core/diagram': ['core/units', 'core/geometry'],
+	'core/diagram': ['core/units', 'core/geometry', 'core/tables'],
 	'core/graphics': ['core/geometry', 'core/diagram'],
 	'core/conductors': ['core/units', 'core/tables', 'core/diagram'],
 	'core/parts': ['core/units', 'core/geometry', 'core/tables', 'core/diagram', 'core/graphics', 'core/conductors'],

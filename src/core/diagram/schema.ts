@@ -5,6 +5,7 @@
  * one small patch, whatever the size of the diagram. Drawing coordinates are millimetres at full size.
  */
 import * as z from 'zod';
+import { THREADS } from '#core/tables';
 
 export const FORMAT = 'wireworthy-diagram';
 export const VERSION = 1;
@@ -71,7 +72,14 @@ export const ConductorSchema = z.strictObject({
 	/** Use that exempts a conductor from ordinary rules: cranking-motor supply, or a capped spare. */
 	use: z.enum(['ordinary', 'cranking', 'spare']),
 	/** Bends set by hand, in order from `from` to `to`; null lets the program route it. */
-	bends: z.array(PointSchema).max(200).nullable()
+	bends: z.array(PointSchema).max(200).nullable(),
+	/** Thread each lug's hole is made for, and what its nut was tightened to. Left out or null: made to fit, not recorded. */
+	fromHole: z.enum(THREADS).nullable().optional(),
+	toHole: z.enum(THREADS).nullable().optional(),
+	fromTorqueNm: z.number().positive().max(500).nullable().optional(),
+	toTorqueNm: z.number().positive().max(500).nullable().optional(),
+	/** One solid wire instead of strands. Left out: stranded. */
+	solid: z.boolean().optional()
 });
 
 /** A value of a part's parameter. Which parameters a part has is said by its definition in core/parts. */

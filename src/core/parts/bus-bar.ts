@@ -5,6 +5,7 @@ import { barSegments } from './copper.ts';
 import { definePart, type PartDefinition, type Role } from './define.ts';
 import { amount, choice, count, lengthMm, optionalAmount, thread } from './fields.ts';
 import { rect, type Primitive } from '#core/graphics';
+import { siteFields } from './site.ts';
 import { body, centredBox, fixingHole, metal } from './sketch.ts';
 import { stud } from './terminals.ts';
 
@@ -45,7 +46,8 @@ export function busBar({ kind, name, help, role, exit }: BusBarKind): PartDefini
 			max: 100,
 			whenEmpty: 'no cover, or not known',
 			hint: 'thickest cable that leaves under the cover'
-		})
+		}),
+		...siteFields()
 	});
 	const box = ({ studs, pitchMm }: { studs: number; pitchMm: number }) => centredBox((studs - 1) * pitchMm + 2 * END_MM, DEPTH_MM);
 	const ids = (studs: number) => Array.from({ length: studs }, (_, index) => String(index + 1));

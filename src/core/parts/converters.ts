@@ -1,6 +1,6 @@
 /** Links and terminals of devices with an input and an output: DC-DC chargers and converters. */
 import type { DailyYield, Link, Terminal } from './define.ts';
-import { amount, choice, flag, share, thread } from './fields.ts';
+import { amount, choice, flag, optionalAmount, share, thread } from './fields.ts';
 import { stud } from './terminals.ts';
 
 /** Negatives joined inside the case: a few centimetres of copper. Common practice, no source. */
@@ -13,6 +13,7 @@ export const converterFields = (standard: { maxA: number; setV: number; efficien
 	isolated: flag('Isolated', false, { hint: 'input and output negatives are separate' }),
 	inputFrom: choice('Input is fed', 'drawing', { drawing: 'from this drawing', outside: 'from outside it, not drawn' }),
 	blocksReverse: flag('Blocks reverse current', true, { hint: 'a fault on the input side cannot be fed from the output' }),
+	minInputV: optionalAmount('Input works down to', 'V', { max: 100, whenEmpty: 'not known' }),
 	thread: thread('Stud thread', 'M6')
 });
 

@@ -17,6 +17,8 @@ export interface FieldMeta {
 	readonly whenEmpty?: string;
 	/** On a list with a value for each position: the parameter that holds their number. */
 	readonly countedBy?: string;
+	/** Shown apart, folded: what most parts leave as it is. */
+	readonly section?: 'site';
 }
 
 /** The words of a parameter; the programmer's fault when it has none. */
@@ -44,6 +46,10 @@ export const optionalAmount = (title: string, unit: string, words: Words & { rea
 	const { max = 100_000, ...rest } = words;
 	return withMeta(z.number().min(LEAST).max(max).nullable().default(null), { title, unit, ...rest });
 };
+
+/** A temperature, or null: not known. */
+export const optionalTemperature = (title: string, words: Words = {}) =>
+	withMeta(z.number().min(-90).max(250).nullable().default(null), { title, unit: '°C', ...words });
 
 /** Hours of use in a day, 0 to 24; null: not given, and then not counted. */
 export const hoursADay = (title: string, words: Words = {}) =>

@@ -1,5 +1,8 @@
 /** What single and twin terminal-mounted fuse blocks have in common. */
-import { optionalAmount, thread } from './fields.ts';
+import type { FuseFamilyId } from '#core/tables';
+import type { Primitive } from '#core/graphics';
+import { fuseFamily, optionalAmount, thread } from './fields.ts';
+import { cartridgeFuse, cubeFuse, fittedText, stripFuse } from './sketch.ts';
 import { stud } from './terminals.ts';
 import type { Terminal } from './define.ts';
 
@@ -8,6 +11,7 @@ const POST_USABLE_MM = 30;
 
 /** Parameters shared by both kinds. */
 export const blockFields = () => ({
+	family: fuseFamily('Fuse type', 'cube', ['cube', 'class-t', 'strip-sf30', 'strip-sf51', 'limiter']),
 	plateHole: thread('Plate fits stud', 'M8'),
 	postThread: thread('Post thread', 'M8'),
 	postUsableMm: optionalAmount('Usable post length', 'mm', {
@@ -30,13 +34,13 @@ export const plate = (y: number, block: { plateHole: Terminal['thread'] & string
 		acceptsBlock: false
 	});
 
-/** An insulated post: current reaches its lug through the fuse only. */
+/** A cube fuse sits on its post, insulated from it by its foot; any other type bridges the plate and a post of its own. */
 export const post = (
 	id: string,
 	label: string,
 	x: number,
 	y: number,
-	block: { postThread: Terminal['thread'] & string; postUsableMm: number | null },
+	block: { family: FuseFamilyId; postThread: Terminal['thread'] & string; postUsableMm: number | null },
 	fuse: string,
 	ratedA: number | null
 ): Terminal =>
@@ -46,6 +50,20 @@ export const post = (
 		usableLengthMm: block.postUsableMm ?? POST_USABLE_MM,
 		maxTerminals: 2,
 		ratedA,
-		fuseInStack: fuse,
+		...(block.family === 'cube' && { fuseInStack: fuse }),
 		acceptsBlock: false
 	});
+
+/** Room for the rating under a cube fuse. */
+const RATING_MM = 17;
+
+/** The fuse as it is seen: on its post, or between plate and post. */
+export function blockFuse(family: FuseFamilyId, x: number, postY: number, ratingA: number | null, widthMm: number): Primitive[] {
+	if (family !== 'cube') return (family === 'class-t' ? cartridgeFuse : stripFuse)(x, PLATE_EDGE_MM, x, postY, ratingA);
+	return [
+		...cubeFuse(x, postY, ratingA),
+		fittedText(x, postY + RATING_MM, ratingA === null ? '' : String(ratingA), 6.5, widthMm, { bold: true })
+	];
+}
+
+const PLATE_EDGE_MM = 12;

@@ -11,6 +11,7 @@ export {
 	type Terminal
 } from './define.ts';
 export { CHASSIS } from './chassis.ts';
+export type { Space } from './site.ts';
 export { definitionOf, newParams, partDefinitions } from './list.ts';
 export { describe, type PartDescription } from './describe.ts';
 export { fieldMeta, type FieldMeta } from './fields.ts';

@@ -1,8 +1,9 @@
 import * as z from 'zod';
 import { ampsText } from '#core/units';
 import { definePart } from '../define.ts';
-import { amount, flag, hoursADay, thread } from '../fields.ts';
+import { amount, flag, hoursADay, optionalAmount, thread } from '../fields.ts';
 import { circle, line } from '#core/graphics';
+import { siteFields } from '../site.ts';
 import { body, centredBox, fixingHole } from '../sketch.ts';
 import { machineSymbol } from '../symbols.ts';
 import { stud } from '../terminals.ts';
@@ -13,8 +14,15 @@ const params = z.strictObject({
 	selfLimiting: flag('Self-limiting', true, {
 		hint: 'cannot deliver more than its rated output, as usual for an alternator with its own regulator'
 	}),
+	hotA: optionalAmount('Output when hot', 'A', {
+		max: 1000,
+		whenEmpty: 'taken as 0.7 of the rated output',
+		hint: 'for hours, at its greatest heat'
+	}),
+	heatSensed: flag('Regulator watches its heat', false, { hint: 'lowers the output before the alternator is damaged' }),
 	hoursPerDay: hoursADay('Hours a day', { hint: 'at its rated output' }),
-	thread: thread('Output stud thread', 'M8')
+	thread: thread('Output stud thread', 'M8'),
+	...siteFields()
 });
 
 const BOX = centredBox(150, 150);

@@ -3,6 +3,7 @@ import { ampsText } from '#core/units';
 import { definePart } from '../define.ts';
 import { amount, thread } from '../fields.ts';
 import { block, circle, text } from '#core/graphics';
+import { siteFields } from '../site.ts';
 import { body, centredBox, fixingHole } from '../sketch.ts';
 import { disconnectorSymbol } from '../symbols.ts';
 import { stud } from '../terminals.ts';
@@ -12,7 +13,8 @@ const CONTACT_OHM = 0.000_15;
 
 const params = z.strictObject({
 	ratedA: amount('Continuous rating', 'A', 300, { max: 3000 }),
-	thread: thread('Stud thread', 'M10')
+	thread: thread('Stud thread', 'M10'),
+	...siteFields()
 });
 
 const BOX = centredBox(124, 96);

@@ -1,8 +1,9 @@
 import * as z from 'zod';
 import { ampsText, compactNumber } from '#core/units';
 import { definePart } from '../define.ts';
-import { amount, choice, flag, numberChoice, optionalAmount, optionalShare, thread } from '../fields.ts';
+import { amount, choice, flag, numberChoice, optionalAmount, optionalShare, optionalTemperature, thread } from '../fields.ts';
 import { block, circle, rect, type Primitive } from '#core/graphics';
+import { siteFields } from '../site.ts';
 import { body, centredBox, raised } from '../sketch.ts';
 import { batterySymbol } from '../symbols.ts';
 import { stud } from '../terminals.ts';
@@ -53,7 +54,19 @@ const params = z.strictObject({
 		whenEmpty: 'from chemistry, voltage and capacity',
 		hint: 'cells and links only; battery electronics do not count'
 	}),
-	stud: thread('Post thread', 'M8')
+	switchesOff: choice('Its electronics can switch it off', 'auto', { auto: 'as usual: lithium yes, lead-acid no', yes: 'yes', no: 'no' }),
+	warnsFirst: choice('Warns before it switches off', 'not-known', { 'not-known': 'not known', yes: 'yes', no: 'no' }),
+	coldestC: optionalTemperature('Coldest it gets', { hint: 'where it stands, while it may be charged' }),
+	minChargeC: optionalTemperature('Charged no colder than', { whenEmpty: 'from the chemistry: 0 °C lithium, no limit lead-acid' }),
+	coldCutOff: choice('Charging in the cold', 'not-known', {
+		'not-known': 'nothing known that stops it',
+		stops: 'its electronics stop it',
+		heated: 'it is heated first'
+	}),
+	built: optionalAmount('Built in', 'year', { max: 2200, hint: '2024.5 for the middle of 2024' }),
+	enclosed: flag('In an enclosure vented to the outside', false),
+	stud: thread('Post thread', 'M8'),
+	...siteFields()
 });
 
 type Params = z.output<typeof params>;

@@ -4,6 +4,7 @@ import { protectiveLink } from '../copper.ts';
 import { definePart, type Link } from '../define.ts';
 import { adapted, amount, count, flag, fuseFamily, names, optionalAmount, ratings, thread } from '../fields.ts';
 import { rect } from '#core/graphics';
+import { siteFields } from '../site.ts';
 import { bladeFuse, body, centredBox, fittedText, fixingHole, raised } from '../sketch.ts';
 import { clamp, stud } from '../terminals.ts';
 
@@ -17,7 +18,8 @@ const params = z.strictObject({
 	ratedA: amount('Panel rating', 'A', 100, { max: 1000 }),
 	wayRatedA: amount('Rating of a way', 'A', 30, { max: 200 }),
 	negativeStrip: flag('With a negative strip', true),
-	thread: thread('Feed stud thread', 'M6')
+	thread: thread('Feed stud thread', 'M6'),
+	...siteFields()
 });
 
 type Params = z.output<typeof params>;

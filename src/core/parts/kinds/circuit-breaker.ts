@@ -4,6 +4,7 @@ import { protectiveLink } from '../copper.ts';
 import { definePart } from '../define.ts';
 import { amount, choice, flag, optionalAmount, thread } from '../fields.ts';
 import { block, polyline, text } from '#core/graphics';
+import { siteFields } from '../site.ts';
 import { body, centredBox, fittedText, raised } from '../sketch.ts';
 import { breakerSymbol } from '../symbols.ts';
 import { stud } from '../terminals.ts';
@@ -12,9 +13,16 @@ const params = z.strictObject({
 	ratingA: amount('Rating', 'A', 60, { max: 2000 }),
 	ratedV: optionalAmount('Usable up to', 'V', { max: 1000, whenEmpty: 'not known' }),
 	breakingA: optionalAmount('Breaking capacity', 'A', { max: 200_000, whenEmpty: 'not known' }),
+	madeFor: choice('Made for', 'not-known', {
+		'not-known': 'not known',
+		dc: 'direct current',
+		both: 'direct and alternating',
+		ac: 'alternating current only'
+	}),
 	reset: choice('Reset', 'manual', { manual: 'by hand, trip-free', automatic: 'by itself' }),
 	polarised: flag('Polarised', false, { hint: 'marked for current in one direction only' }),
-	thread: thread('Stud thread', '1/4')
+	thread: thread('Stud thread', '1/4'),
+	...siteFields()
 });
 
 const BOX = centredBox(88, 48);

@@ -3,6 +3,7 @@ import { ampsText } from '#core/units';
 import { definePart } from '../define.ts';
 import { amount, thread } from '../fields.ts';
 import { circle } from '#core/graphics';
+import { siteFields } from '../site.ts';
 import { body, centredBox, raised } from '../sketch.ts';
 import { relaySymbol } from '../symbols.ts';
 import { stud } from '../terminals.ts';
@@ -12,7 +13,8 @@ const CONTACT_OHM = 0.000_3;
 
 const params = z.strictObject({
 	ratedA: amount('Continuous rating', 'A', 150, { max: 1000 }),
-	thread: thread('Stud thread', 'M8')
+	thread: thread('Stud thread', 'M8'),
+	...siteFields()
 });
 
 const BOX = centredBox(104, 72);

@@ -4,12 +4,14 @@ import { converterFields, converterLinks, converterTerminals } from '../converte
 import { definePart } from '../define.ts';
 import { hoursADay } from '../fields.ts';
 import { electronicsCase, electronicsNameplate } from '../electronics.ts';
+import { siteFields } from '../site.ts';
 import { centredBox } from '../sketch.ts';
 import { dcConverterSymbol } from '../symbols.ts';
 
 const params = z.strictObject({
 	...converterFields({ maxA: 30, setV: 14.4, efficiency: 0.9 }),
-	hoursPerDay: hoursADay('Hours a day', { hint: 'at its rated output' })
+	hoursPerDay: hoursADay('Hours a day', { hint: 'at its rated output' }),
+	...siteFields()
 });
 
 type Params = z.output<typeof params>;

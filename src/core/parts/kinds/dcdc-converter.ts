@@ -3,10 +3,14 @@ import { ampsText, voltsText } from '#core/units';
 import { converterFields, converterLinks, converterTerminals } from '../converters.ts';
 import { definePart } from '../define.ts';
 import { electronicsCase, electronicsNameplate } from '../electronics.ts';
+import { siteFields } from '../site.ts';
 import { centredBox } from '../sketch.ts';
 import { dcConverterSymbol } from '../symbols.ts';
 
-const params = z.strictObject(converterFields({ maxA: 20, setV: 12.5, efficiency: 0.9 }));
+const params = z.strictObject({
+	...converterFields({ maxA: 20, setV: 12.5, efficiency: 0.9 }),
+	...siteFields()
+});
 
 type Params = z.output<typeof params>;
 

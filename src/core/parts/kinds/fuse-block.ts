@@ -3,14 +3,16 @@ import { ampsText } from '#core/units';
 import { protectiveLink } from '../copper.ts';
 import { definePart } from '../define.ts';
 import { amount, fuseRating } from '../fields.ts';
-import { blockFields, plate, post } from '../fuse-blocks.ts';
+import { blockFields, blockFuse, plate, post } from '../fuse-blocks.ts';
 import { block, circle } from '#core/graphics';
-import { body, cubeFuse, fittedText } from '../sketch.ts';
+import { siteFields } from '../site.ts';
+import { body } from '../sketch.ts';
 
 const params = z.strictObject({
 	fuseA: fuseRating('Fuse', 100),
 	...blockFields(),
-	plateRatedA: amount('Plate rating', 'A', 200, { max: 1000 })
+	plateRatedA: amount('Plate rating', 'A', 200, { max: 1000 }),
+	...siteFields()
 });
 
 const PLATE_Y_MM = 0;
@@ -20,7 +22,7 @@ const BOX = { minX: -17, minY: -15, maxX: 17, maxY: 62 };
 export const fuseBlock = definePart({
 	kind: 'fuse-block',
 	name: 'Terminal fuse block',
-	help: 'Sits with its plate on a battery post or bus stud and carries one cube fuse on an insulated post: a fuse within millimetres of the source.',
+	help: 'Sits with its plate on a battery post or bus stud and carries one fuse on an insulated post: a fuse within millimetres of the source.',
 	group: 'protection',
 	letter: 'F',
 	params,
@@ -32,7 +34,7 @@ export const fuseBlock = definePart({
 			: [
 					protectiveLink('fuse', ['plate', 'post'], {
 						ratingA: block.fuseA,
-						family: 'cube',
+						family: block.family,
 						ratedV: block.fuseRatedV,
 						breakingA: block.fuseBreakingA
 					})
@@ -41,8 +43,7 @@ export const fuseBlock = definePart({
 		body(BOX, 5),
 		block(0, 3, 24, 30, { fill: 'metal', stroke: 'metal-dark', width: 0.4, r: 4 }),
 		circle(0, PLATE_Y_MM, 4.2, { fill: 'paper', stroke: 'metal-dark', width: 0.4 }),
-		...cubeFuse(0, POST_Y_MM, fuse.fuseA),
-		fittedText(0, POST_Y_MM + 17, fuse.fuseA === null ? '' : String(fuse.fuseA), 6.5, 26, { bold: true })
+		...blockFuse(fuse.family, 0, POST_Y_MM, fuse.fuseA, 26)
 	],
 	box: () => BOX,
 	summary: (block) => (block.fuseA === null ? 'no fuse' : ampsText(block.fuseA))

@@ -4,6 +4,7 @@ import { barSegments, protectiveLink } from '../copper.ts';
 import { definePart, type Link } from '../define.ts';
 import { adapted, amount, count, fuseFamily, lengthMm, names, optionalAmount, ratings, thread } from '../fields.ts';
 import { rect, type Primitive } from '#core/graphics';
+import { siteFields } from '../site.ts';
 import { body, bolt, cartridgeFuse, fittedText, fixingHole, metal, stripFuse } from '../sketch.ts';
 import { stud } from '../terminals.ts';
 
@@ -14,6 +15,7 @@ const params = z.strictObject({
 	names: names('What each position feeds', 'positions'),
 	fuseRatedV: optionalAmount('Fuses usable up to', 'V', { max: 1000, whenEmpty: 'as the fuse type' }),
 	fuseBreakingA: optionalAmount('Breaking capacity of the fuses', 'A', { max: 200_000, whenEmpty: 'as the fuse type' }),
+	positionRatedA: optionalAmount('A position takes fuses up to', 'A', { max: 2000 }),
 	ratedA: amount('Bar rating', 'A', 500, { max: 5000 }),
 	sectionMm2: amount('Bar section', 'mm²', 150, { max: 5000 }),
 	pitchMm: lengthMm('Pitch of positions', 30, 20, 80),
@@ -33,7 +35,8 @@ const params = z.strictObject({
 		max: 100,
 		whenEmpty: 'no cover, or not known',
 		hint: 'thickest cable that leaves under the cover'
-	})
+	}),
+	...siteFields()
 });
 
 type Params = z.output<typeof params>;

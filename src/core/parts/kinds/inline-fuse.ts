@@ -1,10 +1,12 @@
 import * as z from 'zod';
+import { AWG_SIZES } from '#core/diagram';
 import { ampsText } from '#core/units';
 import type { FuseFamilyId } from '#core/tables';
 import { protectiveLink } from '../copper.ts';
 import { definePart } from '../define.ts';
 import { choice, fuseFamily, fuseRating, optionalAmount, thread } from '../fields.ts';
 import { rect, type Primitive } from '#core/graphics';
+import { siteFields } from '../site.ts';
 import { bladeFuse, body, cartridgeFuse, centredBox, cubeFuse, fittedText, stripFuse } from '../sketch.ts';
 import { fuseSymbol } from '../symbols.ts';
 import { clamp, stud } from '../terminals.ts';
@@ -14,8 +16,14 @@ const params = z.strictObject({
 	fuseA: fuseRating('Fuse', 15),
 	ratedV: optionalAmount('Fuse usable up to', 'V', { max: 1000, whenEmpty: 'as the fuse type' }),
 	breakingA: optionalAmount('Breaking capacity', 'A', { max: 200_000, whenEmpty: 'as the fuse type' }),
+	holderA: optionalAmount('Holder takes fuses up to', 'A', { max: 2000 }),
+	holderGauge: choice('Holder takes conductors up to', 'not-known', {
+		'not-known': 'not known',
+		...(Object.fromEntries(AWG_SIZES.map((size) => [size, `${size} AWG`])) as Record<(typeof AWG_SIZES)[number], string>)
+	}),
 	connection: choice('Connected by', 'auto', { auto: 'as usual for the fuse type', studs: 'studs', clamps: 'clamps or tails' }),
-	thread: thread('Stud thread', 'M8')
+	thread: thread('Stud thread', 'M8'),
+	...siteFields()
 });
 
 type Params = z.output<typeof params>;

@@ -1,8 +1,9 @@
 import * as z from 'zod';
 import { voltsText, wattsText } from '#core/units';
 import { definePart } from '../define.ts';
-import { amount, hoursADay, optionalAmount, share, thread } from '../fields.ts';
+import { amount, choice, hoursADay, optionalAmount, share, thread } from '../fields.ts';
 import { electronicsCase, electronicsNameplate } from '../electronics.ts';
+import { siteFields } from '../site.ts';
 import { centredBox } from '../sketch.ts';
 import { inverterSymbol } from '../symbols.ts';
 import { stud } from '../terminals.ts';
@@ -16,9 +17,15 @@ const params = z.strictObject({
 		whenEmpty: 'no more than rated',
 		hint: 'for seconds, while what it feeds starts'
 	}),
+	precharge: choice('Input capacitors are charged gently', 'not-known', {
+		'not-known': 'not known',
+		yes: 'yes, built in or by a resistor across the switch',
+		no: 'no'
+	}),
 	hoursPerDay: hoursADay('Hours a day', { hint: 'at its rated output: 0.5 for 2 h at a quarter of it' }),
 	thread: thread('Stud thread', 'M8'),
-	caseThread: thread('Case stud thread', 'M6')
+	caseThread: thread('Case stud thread', 'M6'),
+	...siteFields()
 });
 
 type Params = z.output<typeof params>;

@@ -3,6 +3,7 @@ import { ampsText } from '#core/units';
 import { definePart } from '../define.ts';
 import { amount, choice, count, optionalAmount, thread } from '../fields.ts';
 import { circle } from '#core/graphics';
+import { siteFields } from '../site.ts';
 import { body, centredBox, fixingHole } from '../sketch.ts';
 import { stud } from '../terminals.ts';
 
@@ -11,7 +12,8 @@ const params = z.strictObject({
 	thread: thread('Stud thread', 'M10'),
 	usableLengthMm: optionalAmount('Usable stud length', 'mm', { max: 100, whenEmpty: 'usual for the thread', hint: 'seat to thread end' }),
 	ratedA: amount('Rating', 'A', 400, { max: 3000 }),
-	landings: count('Landings', 4, 1, 8, { hint: 'terminals it may carry, by its maker' })
+	landings: count('Landings', 4, 1, 8, { hint: 'terminals it may carry, by its maker' }),
+	...siteFields()
 });
 
 const BOX = centredBox(52, 52);

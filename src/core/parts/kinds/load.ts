@@ -1,8 +1,10 @@
 import * as z from 'zod';
+import { AWG_SIZES } from '#core/diagram';
 import { ampsText, ohmsText, wattsText } from '#core/units';
 import { definePart } from '../define.ts';
 import { amount, choice, flag, hoursADay, optionalAmount, thread } from '../fields.ts';
 import { rect } from '#core/graphics';
+import { siteFields } from '../site.ts';
 import { body, centredBox } from '../sketch.ts';
 import { clamp, stud } from '../terminals.ts';
 
@@ -24,9 +26,28 @@ const params = z.strictObject({
 	}),
 	startS: optionalAmount('Start lasts', 's', { max: 300, whenEmpty: 'not known' }),
 	hoursPerDay: hoursADay('Hours a day', { hint: 'at its rated draw: 12 for one that runs half of the time' }),
+	minV: optionalAmount('Works down to', 'V', {
+		max: 100,
+		whenEmpty: 'not known',
+		hint: 'a compressor at its start, a radio while it transmits'
+	}),
+	stallA: optionalAmount('Draws when stalled', 'A', {
+		max: 5000,
+		whenEmpty: 'no motor, or not known',
+		hint: 'locked rotor, by its data sheet'
+	}),
+	stallV: optionalAmount('Stalled current given at', 'V', { max: 100, whenEmpty: 'the nominal voltage' }),
+	unattended: flag('Runs with nobody there', false, { hint: 'a bilge pump: when it stalls only its fuse ends it' }),
+	ownLeads: choice('Own leads', 'not-known', {
+		'not-known': 'none, or not known',
+		...(Object.fromEntries(AWG_SIZES.slice(0, 9).map((size) => [size, `${size} AWG`])) as Record<(typeof AWG_SIZES)[number], string>)
+	}),
+	mustNotGoDark: flag('Must not go dark', false, { hint: 'navigation lights, alarm, distress radio: it needs a second source' }),
+	signals: flag('Shares signals with other devices', false, { hint: 'data, audio or aerial leads: their negatives must be joined' }),
 	reversible: flag('Works either way round', false, { hint: 'a lamp or heater: reversed polarity does no harm' }),
 	connection: choice('Connected by', 'clamps', { clamps: 'clamps', studs: 'studs' }),
-	thread: thread('Stud thread', 'M6')
+	thread: thread('Stud thread', 'M6'),
+	...siteFields()
 });
 
 type Params = z.output<typeof params>;

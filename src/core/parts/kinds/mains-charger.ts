@@ -3,6 +3,7 @@ import { ampsText } from '#core/units';
 import { definePart } from '../define.ts';
 import { amount, flag, hoursADay, thread } from '../fields.ts';
 import { electronicsCase, electronicsNameplate } from '../electronics.ts';
+import { siteFields } from '../site.ts';
 import { centredBox } from '../sketch.ts';
 import { rectifierSymbol } from '../symbols.ts';
 import { stud } from '../terminals.ts';
@@ -13,7 +14,8 @@ const params = z.strictObject({
 	hoursPerDay: hoursADay('Hours a day', { hint: 'at its rated output' }),
 	blocksReverse: flag('Blocks reverse current', true, { hint: 'the battery cannot feed a fault inside it' }),
 	thread: thread('Stud thread', 'M6'),
-	caseThread: thread('Case stud thread', 'M6')
+	caseThread: thread('Case stud thread', 'M6'),
+	...siteFields()
 });
 
 type Params = z.output<typeof params>;

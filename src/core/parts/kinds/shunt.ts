@@ -3,6 +3,7 @@ import { compactNumber } from '#core/units';
 import { definePart } from '../define.ts';
 import { amount, thread } from '../fields.ts';
 import { circle, line } from '#core/graphics';
+import { siteFields } from '../site.ts';
 import { body, fittedText, metal, raised } from '../sketch.ts';
 import { shuntSymbol } from '../symbols.ts';
 import { stud } from '../terminals.ts';
@@ -10,7 +11,8 @@ import { stud } from '../terminals.ts';
 const params = z.strictObject({
 	ratedA: amount('Rating', 'A', 500, { max: 5000 }),
 	millivolt: amount('Voltage at rating', 'mV', 50, { max: 1000 }),
-	thread: thread('Bolt thread', 'M10')
+	thread: thread('Bolt thread', 'M10'),
+	...siteFields()
 });
 
 const BOX = { minX: -62, minY: -25, maxX: 62, maxY: 33 };

@@ -1,8 +1,9 @@
 import * as z from 'zod';
 import { ampsText, voltsText } from '#core/units';
-import { definePart } from '../define.ts';
-import { amount, flag, hoursADay, optionalAmount, share } from '../fields.ts';
+import { definePart, type Link } from '../define.ts';
+import { amount, choice, count, flag, hoursADay, optionalAmount, optionalTemperature, share } from '../fields.ts';
 import { electronicsCase, electronicsNameplate } from '../electronics.ts';
+import { siteFields } from '../site.ts';
 import { centredBox } from '../sketch.ts';
 import { dcConverterSymbol } from '../symbols.ts';
 import { clamp } from '../terminals.ts';
@@ -11,10 +12,34 @@ const params = z.strictObject({
 	maxA: amount('Rated output', 'A', 30, { max: 1000 }),
 	setV: amount('Charging voltage', 'V', 14.4, { max: 100 }),
 	maxPvV: amount('Greatest array voltage', 'V', 100, { max: 1000 }),
+	minPvV: optionalAmount('Charges from an array voltage of', 'V', { max: 1000, whenEmpty: 'taken as 5 V above the charging voltage' }),
+	maxPvA: optionalAmount('Greatest short-circuit current of the array', 'A', { max: 1000 }),
+	inSeries: count('Modules in series', 1, 1, 40),
+	inParallel: count('Strings in parallel', 1, 1, 40),
+	moduleVocV: optionalAmount('Module, open-circuit voltage', 'V', { max: 500, whenEmpty: 'not given', hint: 'at 25 °C, on its label' }),
+	moduleVmpV: optionalAmount('Module, voltage at greatest power', 'V', { max: 500, whenEmpty: 'not given' }),
+	moduleIscA: optionalAmount('Module, short-circuit current', 'A', { max: 100, whenEmpty: 'not given' }),
+	moduleFuseA: optionalAmount('Module, largest series fuse', 'A', { max: 200, whenEmpty: 'not given' }),
+	vocPercentPerC: optionalAmount('Module, voltage lost per °C', '%', {
+		max: 2,
+		whenEmpty: 'a table by temperature is used',
+		hint: 'coefficient of the open-circuit voltage without its sign: 0.28'
+	}),
+	coldestC: optionalTemperature('Coldest at the array', { whenEmpty: 'not given' }),
+	stringFuseA: optionalAmount('Fuse in each string', 'A', { max: 200, whenEmpty: 'none' }),
+	arraySwitch: choice('Array can be switched off', 'not-known', {
+		'not-known': 'not known',
+		both: 'in both poles',
+		one: 'in one pole',
+		plug: 'portable, by its plug',
+		no: 'no'
+	}),
+	arraySwitchV: optionalAmount('Array switch made for', 'V', { max: 1500, hint: 'of direct current' }),
 	arrayW: optionalAmount('Array, peak', 'W', { max: 100_000, whenEmpty: 'not given' }),
 	sunHours: hoursADay('Hours of full sun a day', { hint: 'mean of the season it is used in' }),
 	yieldShare: share('Share of peak reached', 0.7, { hint: 'heat, dirt, angle and losses; common practice 0.7' }),
-	blocksReverse: flag('Blocks reverse current', true, { hint: 'the battery cannot feed the array or a fault inside it' })
+	blocksReverse: flag('Blocks reverse current', true, { hint: 'the battery cannot feed the array or a fault inside it' }),
+	...siteFields()
 });
 
 type Params = z.output<typeof params>;
@@ -23,6 +48,9 @@ const size = ({ maxA }: Params) => ({ widthMm: Math.round(Math.min(260, 110 + ma
 const box = (controller: Params) => centredBox(size(controller).widthMm, size(controller).heightMm);
 
 const STRIP_MM = 24;
+
+/** What does not block feeds the array's conductors from the battery. Its resistance is common practice, no source. */
+const REVERSE_PATH: Link = { kind: 'segment', id: 'reverse', between: ['pos', 'pv-pos'], resistanceOhm: 0.01, ratedA: null };
 
 export const solarController = definePart({
 	kind: 'solar-controller',
@@ -43,6 +71,7 @@ export const solarController = definePart({
 		];
 	},
 	links: (controller) => [
+		...(controller.blocksReverse ? [] : [REVERSE_PATH]),
 		{
 			kind: 'source',
 			id: 'output',

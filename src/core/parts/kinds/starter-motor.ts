@@ -3,13 +3,15 @@ import { ampsText } from '#core/units';
 import { definePart } from '../define.ts';
 import { amount, thread } from '../fields.ts';
 import { line, rect } from '#core/graphics';
+import { siteFields } from '../site.ts';
 import { body, metal, raised } from '../sketch.ts';
 import { machineSymbol } from '../symbols.ts';
 import { stud } from '../terminals.ts';
 
 const params = z.strictObject({
 	crankingA: amount('Cranking current', 'A', 400, { max: 3000 }),
-	thread: thread('Stud thread', 'M8')
+	thread: thread('Stud thread', 'M8'),
+	...siteFields()
 });
 
 const BOX = { minX: -110, minY: -50, maxX: 110, maxY: 50 };

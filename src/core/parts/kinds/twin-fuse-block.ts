@@ -3,15 +3,17 @@ import { ampsText } from '#core/units';
 import { protectiveLink } from '../copper.ts';
 import { definePart, type Link } from '../define.ts';
 import { amount, fuseRating } from '../fields.ts';
-import { blockFields, plate, post } from '../fuse-blocks.ts';
+import { blockFields, blockFuse, plate, post } from '../fuse-blocks.ts';
 import { block, circle } from '#core/graphics';
-import { body, cubeFuse, fittedText } from '../sketch.ts';
+import { siteFields } from '../site.ts';
+import { body } from '../sketch.ts';
 
 const params = z.strictObject({
 	fuseAA: fuseRating('Fuse a', 100),
 	fuseBA: fuseRating('Fuse b', 100),
 	...blockFields(),
-	plateRatedA: amount('Plate rating', 'A', 300, { max: 1000, hint: 'both fuses together' })
+	plateRatedA: amount('Plate rating', 'A', 300, { max: 1000, hint: 'both fuses together' }),
+	...siteFields()
 });
 
 const POST_X_MM = 21;
@@ -23,7 +25,7 @@ const ratingText = (ratingA: number | null): string => (ratingA === null ? 'no f
 export const twinFuseBlock = definePart({
 	kind: 'twin-fuse-block',
 	name: 'Twin terminal fuse block',
-	help: 'Sits with one plate on a battery post or bus stud and carries two cube fuses on insulated posts. The plate carries both circuits.',
+	help: 'Sits with one plate on a battery post or bus stud and carries two fuses on insulated posts. The plate carries both circuits.',
 	group: 'protection',
 	letter: 'F',
 	params,
@@ -45,13 +47,13 @@ export const twinFuseBlock = definePart({
 				: [
 						protectiveLink(`fuse-${id}`, ['plate', id], {
 							ratingA,
-							family: 'cube',
+							family: block.family,
 							ratedV: block.fuseRatedV,
 							breakingA: block.fuseBreakingA
 						})
 					]
 		),
-	outline: ({ fuseAA, fuseBA }) => [
+	outline: ({ family, fuseAA, fuseBA }) => [
 		body(BOX, 5),
 		block(0, 3, 62, 30, { fill: 'metal', stroke: 'metal-dark', width: 0.4, r: 4 }),
 		circle(0, 0, 4.2, { fill: 'paper', stroke: 'metal-dark', width: 0.4 }),
@@ -60,10 +62,7 @@ export const twinFuseBlock = definePart({
 				[-POST_X_MM, fuseAA],
 				[POST_X_MM, fuseBA]
 			] as const
-		).flatMap(([x, ratingA]) => [
-			...cubeFuse(x, POST_Y_MM, ratingA),
-			fittedText(x, POST_Y_MM + 17, ratingA === null ? '' : String(ratingA), 6.5, 30, { bold: true })
-		])
+		).flatMap(([x, ratingA]) => [...blockFuse(family, x, POST_Y_MM, ratingA, 30)])
 	],
 	box: () => BOX,
 	summary: (block) => `${ratingText(block.fuseAA)} / ${ratingText(block.fuseBA)}`
