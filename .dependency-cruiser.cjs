@@ -27,6 +27,7 @@ const mayImport = {
 		'core/solver',
 		'core/protection'
 	],
+	'core/readings': ['core/diagram', 'core/network', 'core/solver'],
 	'core/energy': ['core/units', 'core/diagram', 'core/parts', 'core/network'],
 	'core/studs': ['core/units', 'core/geometry', 'core/tables', 'core/diagram', 'core/conductors', 'core/parts', 'core/layout'],
 	'core/rules': [
@@ -73,7 +74,7 @@ const packagesOf = {
 	'core/geometry': ['rbush', 'flatbush'],
 	'core/diagram': ['zod', 'immer'],
 	'core/parts': ['zod'],
-	'core/(?:units|tables|graphics|conductors|profiles|layout|routing|network|solver|protection|faults|energy|studs|rules|drawing|check|remedies|placement|explain|examples)':
+	'core/(?:units|tables|graphics|conductors|profiles|layout|routing|network|solver|protection|faults|readings|energy|studs|rules|drawing|check|remedies|placement|explain|examples)':
 		[],
 	canvas: ['konva']
 };
