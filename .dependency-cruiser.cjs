@@ -60,6 +60,7 @@ const mayImport = {
 	'core/remedies': ['core'],
 	'core/placement': ['core'],
 	'core/explain': ['core'],
+	'core/reports': ['core'],
 	'core/examples': ['core'],
 	editor: ['core', 'files', 'canvas/host', 'canvas/index'],
 	canvas: ['core'],
@@ -74,7 +75,7 @@ const packagesOf = {
 	'core/geometry': ['rbush', 'flatbush'],
 	'core/diagram': ['zod', 'immer'],
 	'core/parts': ['zod'],
-	'core/(?:units|tables|graphics|conductors|profiles|layout|routing|network|solver|protection|faults|readings|energy|studs|rules|drawing|check|remedies|placement|explain|examples)':
+	'core/(?:units|tables|graphics|conductors|profiles|layout|routing|network|solver|protection|faults|readings|energy|studs|rules|drawing|check|remedies|placement|explain|reports|examples)':
 		[],
 	canvas: ['konva']
 };

@@ -8,8 +8,10 @@ import { studVoltsLost } from './stud-volts-lost.ts';
 import type { CheckResult } from './types.ts';
 
 /** Checks one state of a diagram. Pure; never throws on a diagram that passes its schema. */
-export function checkDiagram(diagram: Diagram): CheckResult {
-	const study = buildStudy(diagram);
+export const checkDiagram = (diagram: Diagram): CheckResult => checkStudy(buildStudy(diagram));
+
+/** The same, for those who look into the study as well. */
+export function checkStudy(study: Study): CheckResult {
 	const { findings, heldBack } = holdBack(study, runRules(study));
 	return {
 		findings,

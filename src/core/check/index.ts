@@ -1,5 +1,5 @@
 /** The whole pipeline: diagram → network → operating points → rules → findings. */
-export { checkDiagram } from './check-diagram.ts';
+export { checkDiagram, checkStudy } from './check-diagram.ts';
 export { countAccepted, countFindings, countText } from './count.ts';
 export { suggestedCases, type SuggestedCase } from './suggested-cases.ts';
 export { subjectText } from './subject-text.ts';

@@ -14,3 +14,4 @@ export { overcurrentFaults, type OvercurrentFault } from './overcurrent.ts';
 export { stackCurrents, type StackCurrents } from './stack-currents.ts';
 export { deviceName } from './conductor-words.ts';
 export { listed, partName } from './words.ts';
+export { breakingAmps, deviceKind, devicesOf, isUnverified, ratedVolts, type DeviceBranch } from './device-limits.ts';

@@ -2,7 +2,7 @@
 export type { Layer, Stack } from './types.ts';
 export { fullOrder, isHardware, landings } from './order.ts';
 export { stackOf, stacksOf } from './stack-of.ts';
-export { threadText } from './words.ts';
+export { LARGEST_RING_MM2, threadText } from './words.ts';
 
 /** Currents, heat, and the best order. */
 export { jointsOf, type Joint, type TerminalCurrents } from './joints.ts';
