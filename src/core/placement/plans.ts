@@ -1,66 +1,36 @@
 /** Every way worth trying to land new circuits on a full bus. */
-import { studKey, type Diagram, type PartId } from '#core/diagram';
-import { describe } from '#core/parts';
-import { landings } from '#core/studs';
-import { barOf } from './bar.ts';
-import { circuitsOn, fuseFor, type OldCircuit } from './circuits.ts';
-import { fuseBehind } from './holders.ts';
-import { nameOf, onEndStud, onLongerBus, onPosition, onSecondBus, onWay, panelsOn, type Comer } from './landing-kinds.ts';
+import { removeItems, type Diagram, type PartId } from '#core/diagram';
+import { assignments, list, suitsWay, swapTexts, type Moved } from './assignments.ts';
+import { circuitsOn, newcomersOf, type Newcomer, type OldCircuit } from './circuits.ts';
+import { inBlock, nameOf, onPosition, panelsOn, type Comer } from './landing-kinds.ts';
+import { behindOneFuse } from './merge.ts';
+import { partText, studText } from './names.ts';
+import { onNewPanel } from './new-panel.ts';
+import { onLongerBus, onSecondBus, strongerFuses } from './other-bus.ts';
+import { placesOn, type Place } from './places.ts';
+import type { Plan } from './plan.ts';
 import type { FullBusRequest } from './request.ts';
-import type { Sketch } from './sketch.ts';
+import { fuseFamily } from '#core/tables';
+import { upstreamStuds } from './upstream.ts';
 
-export interface Plan {
-	readonly id: string;
-	readonly title: string;
-	readonly draw: (sketch: Sketch) => void;
-}
-
-/** What a blade-fuse way usually carries, amps: common practice, no source. */
-const WAY_A = 30;
 /** A circuit moves with its lug and fuse up to this rating: common practice, no source. */
 const MOVABLE_A = 100;
-const PER_END = 2;
-
-type Place = { readonly kind: 'position' | 'end' | 'way'; readonly part: PartId; readonly terminal: string; readonly room: number };
+/** Studs nearer to the batteries that are tried, and circuits that may go or share. */
+const MOST_STUDS = 3;
+const MOST_PARTNERS = 2;
 
 export function* plansFor(diagram: Diagram, { bus, circuits }: FullBusRequest): Generator<Plan> {
-	const comers = circuits.map((circuit): Comer => ({ kind: 'new', circuit }));
+	const comers = newcomersOf(diagram, circuits);
 	const old = circuitsOn(diagram, bus);
 	const places = placesOn(diagram, bus, old);
-	for (const { terminal } of places.filter(({ kind }) => kind === 'end')) {
-		yield {
-			id: 'second-bus',
-			title: `Link a second bus to end stud ${terminal} and put ${list(comers)} on it`,
-			draw: (sketch) => onSecondBus(sketch, bus, terminal, comers)
-		};
-	}
-	yield { id: 'longer-bus', title: `Use a longer bus and put ${list(comers)} on it`, draw: (sketch) => onLongerBus(sketch, bus, comers) };
+	const moves = movable(diagram, bus, comers, old);
+	const ends = places.filter(({ kind }) => kind === 'end');
+	yield* otherBuses(diagram, bus, comers, moves, ends);
+	yield* furtherFuses(diagram, bus, comers);
+	yield* newPanels(diagram, bus, comers, old, ends);
+	yield* sharedOrGone(diagram, bus, comers, old);
 	yield* assignments(diagram, bus, comers, places, null);
-	for (const moved of movable(diagram, bus, comers, old)) yield* assignments(diagram, bus, moved.others, places, moved);
-}
-
-function placesOn(diagram: Diagram, bus: PartId, old: readonly OldCircuit[]): Place[] {
-	const landed = landings(diagram);
-	const load = (terminal: string) => landed.get(studKey({ part: bus, terminal }))?.length ?? 0;
-	const slots = barOf(diagram, bus)?.slots ?? [];
-	return [
-		...slots
-			.filter(({ terminal, fused }) => fused && load(terminal) === 0 && !fuseBehind(diagram.parts[bus]!, terminal))
-			.map(({ terminal }) => ({ kind: 'position' as const, part: bus, terminal, room: 1 })),
-		...panelsOn(diagram, old).map((part) => ({ kind: 'way' as const, part, terminal: '', room: 4 })),
-		// The emptier end first; a feed shares its stud only if it must.
-		...slots
-			.filter(({ terminal, fused }) => !fused && describe(diagram.parts[bus]!).terminal(terminal)?.acceptsBlock !== false)
-			.sort((a, b) => load(a.terminal) - load(b.terminal))
-			.map(({ terminal }) => ({ kind: 'end' as const, part: bus, terminal, room: PER_END }))
-	];
-}
-
-interface Moved {
-	readonly newcomer: Comer;
-	readonly old: OldCircuit;
-	/** What is then still to land. */
-	readonly others: readonly Comer[];
+	for (const moved of moves) yield* assignments(diagram, bus, moved.others, places, moved);
 }
 
 /** A smaller circuit makes room for the largest newcomer. */
@@ -69,8 +39,9 @@ function movable(diagram: Diagram, bus: PartId, comers: readonly Comer[], old: r
 	const [newcomer] = comers.toSorted((a, b) => sizeOf(b) - sizeOf(a));
 	if (newcomer?.kind !== 'new') return [];
 	const neededA = newcomer.circuit.fuseA ?? newcomer.circuit.currentA / 0.8;
+	const panels = panelsOn(diagram, old);
 	return old
-		.filter(({ fuseA, device }) => fuseA <= MOVABLE_A && fuseA < neededA && !panelsOn(diagram, old).includes(device))
+		.filter(({ fuseA, device }) => fuseA <= MOVABLE_A && fuseA < neededA && !panels.includes(device))
 		.sort((a, b) => a.fuseA - b.fuseA)
 		.map((circuit) => ({
 			newcomer,
@@ -79,73 +50,101 @@ function movable(diagram: Diagram, bus: PartId, comers: readonly Comer[], old: r
 		}));
 }
 
-/** Each circuit to one of the places, as far as there is room. */
-function* assignments(
+/** A second bus, with or without the heaviest newcomer on the first; or a longer one. */
+function* otherBuses(
 	diagram: Diagram,
 	bus: PartId,
 	comers: readonly Comer[],
-	places: readonly Place[],
-	moved: Moved | null
+	moves: readonly Moved[],
+	ends: readonly Place[]
 ): Generator<Plan> {
-	for (const choice of choices(diagram, comers, places)) {
-		const used = places.flatMap((place) => {
-			const here = comers.filter((_, index) => choice[index] === place);
-			return here.length > 0 ? [{ place, here }] : [];
-		});
-		const id = [...(moved ? ['re-shuffle'] : []), ...used.map(({ place, here }) => kindId(place, here.length))].join('+');
-		const texts = used.map(({ place, here }) => placeText(diagram, place, here));
-		const first = moved ? [`${nameOf(moved.newcomer)} on position ${moved.old.terminal} in place of ${moved.old.name}`] : [];
-		const title = [...first, ...texts].join('; ');
+	const stronger = strongerFuses(diagram, bus);
+	for (const family of [...(stronger ? [stronger] : []), undefined]) {
+		const which = family ? ` for ${fuseFamily(family).name}s` : '';
+		for (const { terminal } of ends)
+			yield {
+				id: 'second-bus',
+				title: `Link a second bus${which} to end stud ${terminal} and put ${list(comers)} on it`,
+				draw: (sketch) => onSecondBus(sketch, bus, terminal, comers, family)
+			};
+		const [end] = ends;
+		for (const moved of end ? moves : [])
+			yield {
+				id: 're-shuffle+second-bus',
+				title: `Put ${swapTexts(moved)[0]!}; link a second bus${which} to end stud ${end!.terminal} with ${list(moved.others)} on it`,
+				draw: (sketch) => {
+					onSecondBus(sketch, bus, end!.terminal, moved.others, family);
+					onPosition(sketch, bus, moved.old.terminal, moved.newcomer);
+				}
+			};
+	}
+	yield { id: 'longer-bus', title: `Use a longer bus and put ${list(comers)} on it`, draw: (sketch) => onLongerBus(sketch, bus, comers) };
+}
+
+/** The fuse nearer to the batteries; only the return comes to the bus of returns. */
+function* furtherFuses(diagram: Diagram, bus: PartId, comers: readonly Comer[]): Generator<Plan> {
+	if (comers.length > 2) return;
+	for (const { before, ...on } of upstreamStuds(diagram, bus).slice(0, MOST_STUDS)) {
 		yield {
-			id,
-			title: `Put ${title}`,
+			id: 'upstream',
+			title: `Put ${list(comers)} in a ${comers.length === 2 ? 'twin' : 'single'} fuse block on ${studText(diagram, on)}, before the bus`,
 			draw: (sketch) => {
-				for (const { place, here } of used) landAt(sketch, bus, place, here);
-				if (moved) onPosition(sketch, bus, moved.old.terminal, moved.newcomer);
+				inBlock(sketch, bus, on, comers);
+				if (before !== null) sketch.risks.push(`${partText(diagram, before)} does not switch ${list(comers)} off.`);
 			}
 		};
 	}
 }
 
-function* choices(
+/** Small circuits on a new panel, fed from an end stud or from the position of a small circuit that joins them. */
+function* newPanels(
 	diagram: Diagram,
+	bus: PartId,
 	comers: readonly Comer[],
-	places: readonly Place[],
-	chosen: readonly Place[] = []
-): Generator<readonly Place[]> {
-	const comer = comers[chosen.length];
-	if (!comer) {
-		yield chosen;
-		return;
+	old: readonly OldCircuit[],
+	ends: readonly Place[]
+): Generator<Plan> {
+	if (!comers.every((comer) => suitsWay(diagram, comer))) return;
+	for (const { terminal } of comers.length > 1 ? ends : [])
+		yield {
+			id: 'new-panel+end-stud',
+			title: `Put ${list(comers)} on a new blade-fuse panel fed from end stud ${terminal}`,
+			draw: (sketch) => onNewPanel(sketch, bus, { end: terminal }, comers)
+		};
+	const absorbed = old.find((circuit) => suitsWay(diagram, { kind: 'old', circuit }));
+	if (absorbed)
+		yield {
+			id: 'new-panel+re-shuffle',
+			title: `Put ${list(comers)} and ${absorbed.name} on a new blade-fuse panel fed from position ${absorbed.terminal}`,
+			draw: (sketch) => onNewPanel(sketch, bus, { position: absorbed.terminal }, [...comers, { kind: 'old', circuit: absorbed }])
+		};
+}
+
+/** One newcomer behind the fuse of a circuit that is there, with a fuse for each where they part; or in place of one that goes. */
+function* sharedOrGone(diagram: Diagram, bus: PartId, comers: readonly Newcomer[], old: readonly OldCircuit[]): Generator<Plan> {
+	const [comer] = comers;
+	if (!comer || comers.length > 1) return;
+	const panels = panelsOn(diagram, old);
+	const partners = old
+		.filter(({ device }) => !panels.includes(device))
+		.sort((a, b) => a.fuseA - b.fuseA)
+		.slice(0, MOST_PARTNERS);
+	for (const partner of partners) {
+		yield {
+			id: 'merge',
+			title: `Put ${nameOf(comer)} and ${partner.name} behind position ${partner.terminal}, with a fuse for each near ${partner.name}`,
+			draw: (sketch) => behindOneFuse(sketch, bus, partner, comer)
+		};
+		yield {
+			id: 'reduce',
+			title: `Take ${partner.name} out and put ${nameOf(comer)} on position ${partner.terminal}`,
+			draw: (sketch) => {
+				sketch.asks = `Only if ${partner.name} is no longer needed, or ${nameOf(comer)} does its work.`;
+				const gone = Object.entries(sketch.diagram.conductors).filter(([, { from, to }]) => [from.part, to.part].includes(partner.device));
+				sketch.run(removeItems({ parts: [partner.device], conductors: gone.map(([id]) => id) }));
+				sketch.steps.push(`${partner.name} and its conductors go.`);
+				onPosition(sketch, bus, partner.terminal, comer);
+			}
+		};
 	}
-	const isFirstPosition = (place: Place) => places.find((other) => other.kind === 'position' && !chosen.includes(other)) === place;
-	for (const place of places) {
-		if (chosen.filter((other) => other === place).length >= place.room) continue;
-		if (place.kind === 'position' && !isFirstPosition(place)) continue;
-		if (place.kind === 'way' && !suitsWay(diagram, comer)) continue;
-		yield* choices(diagram, comers, places, [...chosen, place]);
-	}
 }
-
-/** Small enough for a blade fuse; a charger belongs on the bus itself. A circuit that is there is tried by its fuse. */
-const suitsWay = (diagram: Diagram, comer: Comer): boolean =>
-	comer.kind === 'old'
-		? comer.circuit.fuseA <= WAY_A + 10
-		: comer.circuit.source !== true && fuseFor(diagram, comer.circuit, null) <= WAY_A;
-
-const kindId = ({ kind }: Place, count: number): string =>
-	kind === 'position' ? 'position' : kind === 'way' ? 'panel' : count === 2 ? 'twin' : 'end-stud';
-
-function placeText(diagram: Diagram, { kind, part, terminal }: Place, here: readonly Comer[]): string {
-	if (kind === 'position') return `${list(here)} on free position ${terminal}`;
-	if (kind === 'way') return `${list(here)} on ${here.length > 1 ? 'ways' : 'a way'} of ${diagram.parts[part]!.label.trim() || part}`;
-	return `${list(here)} on end stud ${terminal} in a ${here.length === 2 ? 'twin' : 'single'} fuse block`;
-}
-
-function landAt(sketch: Sketch, bus: PartId, { kind, part, terminal }: Place, here: readonly Comer[]): void {
-	if (kind === 'end') onEndStud(sketch, bus, terminal, here);
-	else if (kind === 'way') for (const comer of here) onWay(sketch, bus, part, comer);
-	else for (const comer of here) onPosition(sketch, bus, terminal, comer);
-}
-
-const list = (comers: readonly Comer[]): string => comers.map(nameOf).join(' and ');

@@ -4,11 +4,31 @@ import { fitted } from './holders.ts';
 
 export class Refused extends Error {}
 
+/** Something to buy, counted in pieces: lugs, fuses, blocks, buses and covers are a piece each. */
+export interface Buy {
+	readonly text: string;
+	readonly pieces: number;
+	/** Of these, what takes the place of a piece on the drawing: before anything is built it costs no more. */
+	readonly instead?: number;
+}
+
+/** A conductor that is there and gets another place. */
+export interface Move {
+	readonly text: string;
+	/** True where its lug does not serve again, or hardly reaches. */
+	readonly newLug: boolean;
+}
+
 export interface Sketch {
 	readonly diagram: Diagram;
 	readonly commands: readonly Command[];
-	readonly buys: string[];
-	readonly disturbed: string[];
+	/** What is done, one sentence each. */
+	readonly steps: string[];
+	readonly buys: Buy[];
+	readonly moves: Move[];
+	readonly risks: string[];
+	/** Something only the user can say; null where nothing is asked. */
+	asks: string | null;
 	/** Throws `Refused` with the reason. */
 	run(command: Command): void;
 	/** Fits a fuse behind a terminal and names what it feeds. */
@@ -29,8 +49,11 @@ export function sketchOn(start: Diagram): Sketch {
 			return diagram;
 		},
 		commands,
+		steps: [],
 		buys: [],
-		disturbed: [],
+		moves: [],
+		risks: [],
+		asks: null,
 		run,
 		fit(part, terminal, ratingA, name) {
 			const params = fitted(diagram.parts[part]!, terminal, ratingA, name.toLowerCase());
