@@ -3,6 +3,8 @@ import {
 	addCase,
 	addConductor,
 	addPart,
+	addRemark,
+	answerRemark,
 	AWG_SIZES,
 	compose,
 	editCase,
@@ -12,13 +14,16 @@ import {
 	editSystem,
 	editTitleBlock,
 	fragmentOf,
+	importRemarks,
 	insertFragment,
+	issueRevision,
 	landedOn,
 	mountBlock,
 	moveParts,
 	reconnectConductor,
 	removeCase,
 	removeItems,
+	removeRemark,
 	reorderStack,
 	rotateParts,
 	setBends,
@@ -116,6 +121,34 @@ const makers = {
 		const part = pick(Object.keys(d.parts), b);
 		return part ? setStarting({ case: pick(Object.keys(d.cases), a)!, part, starts: c % 3 > 0 }) : undefined;
 	},
+	remark: (d: Diagram, a: number, b: number) => {
+		const part = pick(Object.keys(d.parts), a);
+		return part
+			? addRemark({ id: `R${b}`, on: { kind: 'part', id: part }, text: `Look at ${part}`, by: 'A', date: '2024-05-01' })
+			: undefined;
+	},
+	answer: (d: Diagram, a: number, b: number) => {
+		const id = pick(Object.keys(d.remarks), a);
+		if (!id) return addRemark({ id: `R${b}`, on: { kind: 'diagram', id: '' }, text: 'x', by: 'A', date: '2024-05-01' });
+		return b % 3 === 0 ? removeRemark({ id }) : answerRemark({ id, answer: `${b}`, closed: b % 2 === 0 });
+	},
+	takeIn: (d: Diagram, a: number, b: number) => {
+		const id = pick(Object.keys(d.remarks), a) ?? `S${b}`;
+		const remark = d.remarks[id] ?? {
+			on: { kind: 'diagram' as const, id: '' },
+			text: 'x',
+			by: 'B',
+			date: '2024-05-02',
+			answer: '',
+			answeredBy: '',
+			closed: true
+		};
+		return importRemarks({ remarks: { [id]: remark } });
+	},
+	revision: (d: Diagram, a: number) =>
+		Object.keys(d.revisions).length > 3
+			? undefined
+			: issueRevision({ id: `V${a}`, letter: `R${a % 10}`, date: '2024-05-01', by: 'A', why: 'B' }),
 	waive: (d: Diagram, a: number, b: number, c: number) => {
 		const key = pick(Object.keys(d.waivers), a);
 		if (key !== undefined && c % 2 > 0) return withdrawWaiver({ key });

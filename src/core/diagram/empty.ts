@@ -34,7 +34,9 @@ export const emptyDiagram = (): Diagram => ({
 	conductors: {},
 	mounts: {},
 	stacks: {},
-	waivers: {}
+	waivers: {},
+	revisions: {},
+	remarks: {}
 });
 
 function structuredCases(): Diagram['cases'] {

@@ -13,6 +13,7 @@ export {
 	type Conductor,
 	type ConductorEnd,
 	type ConductorId,
+	type Content,
 	type Diagram,
 	type Fingerprint,
 	type Gauge,
@@ -21,6 +22,8 @@ export {
 	type Param,
 	type Part,
 	type PartId,
+	type Remark,
+	type Revision,
 	type Rotation,
 	type StackItem,
 	type StudKey,
@@ -37,6 +40,8 @@ export { FragmentSchema, fragmentOf, insertedIds, type Fragment, type InsertedId
 export { parseDiagram, SIZE_LIMIT, type ParseResult } from './parse.ts';
 export type { Problem } from './problem.ts';
 export { serializeDiagram } from './serialize.ts';
+export { contentOf, nextLetter, revisionsInOrder } from './revisions.ts';
+export { parseRemarks, remarksFile, REMARKS_FORMAT, type RemarksFile, type RemarksResult } from './remarks-file.ts';
 export { diagramJsonSchema } from './json-schema.ts';
 export { itemKey, parseItemKey, type ItemKey, type ItemKind } from './item.ts';
 export { sameTerminal, studKey, terminalRef } from './stud-key.ts';
@@ -45,18 +50,23 @@ export { recorded, type Recording } from './recorded.ts';
 export { addCase } from './commands/add-case.ts';
 export { addConductor } from './commands/add-conductor.ts';
 export { addPart } from './commands/add-part.ts';
+export { addRemark } from './commands/add-remark.ts';
+export { answerRemark } from './commands/answer-remark.ts';
 export { editCase } from './commands/edit-case.ts';
 export { editConductors } from './commands/edit-conductors.ts';
 export { editCustomProfile } from './commands/edit-custom-profile.ts';
 export { editPart } from './commands/edit-part.ts';
 export { editSystem } from './commands/edit-system.ts';
 export { editTitleBlock } from './commands/edit-title-block.ts';
+export { importRemarks } from './commands/import-remarks.ts';
 export { insertFragment } from './commands/insert-fragment.ts';
+export { issueRevision } from './commands/issue-revision.ts';
 export { mountBlock } from './commands/mount-block.ts';
 export { moveParts } from './commands/move-parts.ts';
 export { reconnectConductor } from './commands/reconnect-conductor.ts';
 export { removeCase } from './commands/remove-case.ts';
 export { removeItems } from './commands/remove-items.ts';
+export { removeRemark } from './commands/remove-remark.ts';
 export { reorderStack } from './commands/reorder-stack.ts';
 export { rotateParts } from './commands/rotate-parts.ts';
 export { setBends } from './commands/set-bends.ts';

@@ -198,36 +198,70 @@ export const FindingKeySchema = z
 
 export const StudKeySchema = z.string().regex(/^[A-Za-z0-9_-]{1,64}\.[A-Za-z0-9_-]{1,64}$/);
 
+const content = {
+	format: z.literal(FORMAT),
+	version: z.literal(VERSION),
+	titleBlock: TitleBlockSchema,
+	system: z.strictObject({
+		nominalV: z.union([z.literal(12), z.literal(24), z.literal(48)]),
+		/** Where the drawing is for: decides which metalwork may carry current. */
+		craft: z.enum(['vehicle', 'boat', 'cabin']),
+		/** The negative pole is bonded to chassis or hull, or the system floats. */
+		negative: z.enum(['bonded', 'insulated'])
+	}),
+	/** Id of the rule profile (core/profiles). */
+	profile: Id,
+	/** What the profile "custom" is made of; null until a number was changed. */
+	customProfile: CustomProfileSchema.nullable().default(null),
+	colourScheme: z.enum(['abyc', 'iec-60446', 'iec-60445']),
+	ambient: z.strictObject({
+		outsideC: z.number().min(-60).max(100),
+		engineSpaceC: z.number().min(-60).max(150)
+	}),
+	cases: z.record(Id, OperatingCaseSchema),
+	parts: z.record(Id, PartSchema),
+	conductors: z.record(Id, ConductorSchema),
+	/** Fuse blocks that sit on another part's stud: block id → the stud it is on. */
+	mounts: z.record(Id, TerminalRefSchema),
+	/** Stud key "part.terminal" → what sits on it, from the seat upward. */
+	stacks: z.record(StudKeySchema, z.array(StackItemSchema).max(32)),
+	/** Findings that were accepted, by their key. */
+	waivers: z.record(FindingKeySchema, WaiverSchema).default({})
+};
+
+/** A diagram without what is said about it: what a revision keeps. */
+export const ContentSchema = z.strictObject(content);
+
+/** One issue of the drawing, kept whole. */
+export const RevisionSchema = z.strictObject({
+	/** Index of ISO 7200: "A", "B" and so on. */
+	letter: z.string().regex(/^[A-Z0-9]{1,4}$/, 'A revision is one to four capital letters or digits.'),
+	/** Position in lists. */
+	order: z.number(),
+	date: z.iso.date(),
+	by: shortText,
+	/** What changed and why. */
+	why: z.string().max(2000),
+	content: ContentSchema
+});
+
+/** What somebody noted about the drawing, and what became of it. */
+export const RemarkSchema = z.strictObject({
+	/** "part", "conductor", "stud" with its id or key, "finding" with its key, or "diagram" for the whole. */
+	on: z.strictObject({ kind: z.enum(['part', 'conductor', 'stud', 'finding', 'diagram']), id: z.string().max(20_000) }),
+	text: z.string().min(1).max(4000),
+	by: shortText,
+	date: z.iso.date(),
+	answer: z.string().max(4000),
+	answeredBy: shortText,
+	closed: z.boolean()
+});
+
 export const DiagramSchema = z
 	.strictObject({
-		format: z.literal(FORMAT),
-		version: z.literal(VERSION),
-		titleBlock: TitleBlockSchema,
-		system: z.strictObject({
-			nominalV: z.union([z.literal(12), z.literal(24), z.literal(48)]),
-			/** Where the drawing is for: decides which metalwork may carry current. */
-			craft: z.enum(['vehicle', 'boat', 'cabin']),
-			/** The negative pole is bonded to chassis or hull, or the system floats. */
-			negative: z.enum(['bonded', 'insulated'])
-		}),
-		/** Id of the rule profile (core/profiles). */
-		profile: Id,
-		/** What the profile "custom" is made of; null until a number was changed. */
-		customProfile: CustomProfileSchema.nullable().default(null),
-		colourScheme: z.enum(['abyc', 'iec-60446', 'iec-60445']),
-		ambient: z.strictObject({
-			outsideC: z.number().min(-60).max(100),
-			engineSpaceC: z.number().min(-60).max(150)
-		}),
-		cases: z.record(Id, OperatingCaseSchema),
-		parts: z.record(Id, PartSchema),
-		conductors: z.record(Id, ConductorSchema),
-		/** Fuse blocks that sit on another part's stud: block id → the stud it is on. */
-		mounts: z.record(Id, TerminalRefSchema),
-		/** Stud key "part.terminal" → what sits on it, from the seat upward. */
-		stacks: z.record(StudKeySchema, z.array(StackItemSchema).max(32)),
-		/** Findings that were accepted, by their key. */
-		waivers: z.record(FindingKeySchema, WaiverSchema).default({})
+		...content,
+		revisions: z.record(Id, RevisionSchema).default({}),
+		remarks: z.record(Id, RemarkSchema).default({})
 	})
 	.meta({
 		title: 'Wireworthy diagram',
@@ -244,6 +278,9 @@ export type OperatingCase = z.infer<typeof OperatingCaseSchema>;
 export type TitleBlock = z.infer<typeof TitleBlockSchema>;
 export type Fingerprint = z.infer<typeof FingerprintSchema>;
 export type Waiver = z.infer<typeof WaiverSchema>;
+export type Content = z.infer<typeof ContentSchema>;
+export type Revision = z.infer<typeof RevisionSchema>;
+export type Remark = z.infer<typeof RemarkSchema>;
 export type Param = z.infer<typeof ParamSchema>;
 export type Rotation = Part['rotation'];
 export type Colour = Conductor['colour'];

@@ -5,7 +5,7 @@ import { solveCase } from '#core/solver';
 import type { Network } from '#core/network';
 import { battery, fuse, load, network, segment, wire, type TestNetwork } from '../../support/network.ts';
 
-const ALL_ON: OperatingCase = { name: 'All on', duration: 'continuous', loads: 1, sources: 0, levels: {}, battery: 'charged' };
+const ALL_ON: OperatingCase = { label: 'All on', order: 1, duration: 'continuous', loads: 1, sources: 0, levels: {} };
 
 /** 0 to 1, the same row of numbers for the same seed (mulberry32). */
 function random(seed: number): () => number {
