@@ -11,15 +11,19 @@ export interface ConductorFigures {
 	readonly workingC: number;
 	readonly continuousA: number;
 	readonly continuousCase: CaseId | null;
+	/** Over all cases, short ones counted. */
 	readonly surgeA: number;
+	readonly surgeCase: CaseId | null;
 	readonly lengthM: number;
 	readonly lengthAssumed: boolean;
 	/** Volts lost over this conductor in its worst continuous case, lugs included. */
 	readonly dropV: number;
 	/** Infinity is sent as is. */
 	readonly letThroughA: number;
-	/** "F1 100 A", in words; empty when unprotected. */
+	/** "D1 position 3 100 A", in words; empty when unprotected. */
 	readonly protectedBy: readonly string[];
+	/** Let-through and what limits it, at each end. */
+	readonly ends: { readonly from: EndProtection; readonly to: EndProtection };
 	/** Its fuses, breakers and self-limited sources; empty when unprotected. */
 	readonly protectors: readonly PartId[];
 	readonly pole: Pole;
@@ -31,6 +35,25 @@ export interface ConductorFigures {
 	readonly faultA: number | null;
 	/** Starter motor's supply: exempt from protection and amperage. */
 	readonly isCranking: boolean;
+}
+
+/** What limits the current into a fault at one end of a conductor. */
+export interface EndProtection {
+	/** Amps; Infinity when nothing limits it. */
+	readonly letThroughA: number;
+	/** Empty where nothing limits it or nothing feeds it. */
+	readonly by: readonly Protector[];
+}
+
+/** A fuse, breaker or self-limited source. */
+export interface Protector {
+	readonly part: PartId;
+	readonly link: string;
+	/** "F3", "D1 position 3". */
+	readonly name: string;
+	readonly currentA: number;
+	/** True for a source that gives no more than its limit, where no fuse is what limits the fault. */
+	readonly isSource: boolean;
 }
 
 /** Outcome of one check of one state of a diagram. */

@@ -24,7 +24,7 @@ export function energyBalance(diagram: Diagram, network: Network = buildNetwork(
 	const elsewhere: string[] = [];
 
 	for (const load of network.loads) {
-		const { hoursPerDay: hours } = linkOf('load', load);
+		const { hoursPerDay: hours, dutyShare = 1 } = linkOf('load', load);
 		if (hours === undefined) continue;
 		const { part } = load;
 		const rail = rails.of(load);
@@ -32,8 +32,8 @@ export function energyBalance(diagram: Diagram, network: Network = buildNetwork(
 		else if (hours === null) notGiven.push({ part, label: labelOf(part), what: 'hours a day' });
 		else {
 			const watts = wattsOf(load, rail);
-			const wh = (watts * hours) / rail.efficiency;
-			loads.push({ part, label: labelOf(part), watts, hours, wh, ah: inAh(wh), efficiency: rail.efficiency });
+			const wh = (watts * hours * dutyShare) / rail.efficiency;
+			loads.push({ part, label: labelOf(part), watts, hours, dutyShare, wh, ah: inAh(wh), efficiency: rail.efficiency });
 		}
 	}
 	for (const source of network.sources) {
@@ -54,6 +54,9 @@ export function energyBalance(diagram: Diagram, network: Network = buildNetwork(
 	return {
 		loads,
 		sources,
+		batteries: bank.counted.map(({ battery: { part }, link: { capacityAh, usableShare = 1 }, ratedV, usableWh }) => {
+			return { part, label: labelOf(part), capacityAh, ratedV, usableShare, usableWh, usableAh: inAh(usableWh) };
+		}),
 		totals: { useWh, useAh: inAh(useWh), bringWh, bringAh: inAh(bringWh), netWh, netAh: inAh(netWh) },
 		bankV: bank.volts,
 		usableWh: bank.usableWh,
@@ -74,10 +77,11 @@ function bankOf({ system: { nominalV } }: Diagram, { batteries }: Network, linkO
 		.filter(({ link }) => link.keptForEngine !== true)
 		.map(({ battery, link }) => {
 			const ratedV = link.ratedV ?? link.emfV;
-			return { battery, ratedV, wh: link.capacityAh * ratedV, usableWh: link.capacityAh * ratedV * (link.usableShare ?? 1) };
+			return { battery, link, ratedV, wh: link.capacityAh * ratedV, usableWh: link.capacityAh * ratedV * (link.usableShare ?? 1) };
 		});
 	const largest = counted.reduce<(typeof counted)[number] | null>((best, other) => (best && best.wh >= other.wh ? best : other), null);
 	return {
+		counted,
 		positives: counted.map(({ battery }) => battery.positive),
 		volts: largest ? largest.ratedV * Math.max(1, Math.round(nominalV / largest.ratedV)) : nominalV,
 		usableWh: counted.reduce((sum, { usableWh }) => sum + usableWh, 0)

@@ -7,6 +7,8 @@ export interface LoadRow {
 	/** Rated draw at the load itself, watts. */
 	readonly watts: number;
 	readonly hours: number;
+	/** Share of those hours that it draws: a compressor rests between runs. */
+	readonly dutyShare: number;
 	/** Taken from the bank, losses of converters on the way included. */
 	readonly wh: number;
 	readonly ah: number;
@@ -24,6 +26,18 @@ export interface SourceRow {
 	readonly how: string;
 }
 
+/** One battery of the bank. */
+export interface BatteryRow {
+	readonly part: PartId;
+	readonly label: string;
+	readonly capacityAh: number;
+	/** As printed on it. */
+	readonly ratedV: number;
+	readonly usableShare: number;
+	readonly usableWh: number;
+	readonly usableAh: number;
+}
+
 export interface NotGiven {
 	readonly part: PartId;
 	readonly label: string;
@@ -35,6 +49,7 @@ export interface EnergyBalance {
 	/** In the diagram's order. */
 	readonly loads: readonly LoadRow[];
 	readonly sources: readonly SourceRow[];
+	readonly batteries: readonly BatteryRow[];
 	readonly totals: {
 		readonly useWh: number;
 		readonly useAh: number;

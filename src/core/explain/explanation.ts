@@ -1,25 +1,5 @@
-import type { CaseId, ConductorId, StudKey } from '#core/diagram';
-import type { Finding } from '#core/rules';
 import type { Confidence } from '#core/tables';
-
-export const CONDUCTOR_FIGURES = [
-	'amperage',
-	'worst-current',
-	'resistance',
-	'volts-lost',
-	'let-through',
-	'working-temperature',
-	'fault-current'
-] as const;
-export type ConductorFigure = (typeof CONDUCTOR_FIGURES)[number];
-export type StudFigure = 'volts' | 'fault-current';
-
-/** Names a figure on screen. */
-export type FigureId =
-	| { readonly of: 'conductor'; readonly id: ConductorId; readonly figure: ConductorFigure }
-	| { readonly of: 'stud'; readonly key: StudKey; readonly figure: 'volts'; readonly caseId: CaseId }
-	| { readonly of: 'stud'; readonly key: StudKey; readonly figure: 'fault-current' }
-	| { readonly of: 'finding'; readonly finding: Finding };
+import type { FigureId } from './figure-id.ts';
 
 /** Where an input comes from: drawn, assumed for want of it, read from a table, or worked out. */
 export type Origin = 'diagram' | 'assumed' | 'table' | 'computed';
@@ -63,5 +43,12 @@ export interface Explanation {
 	readonly confidence: Confidence;
 	readonly isAssumed: boolean;
 	/** Further figures to open: of a finding, those of the things it is about. */
-	readonly related: readonly FigureId[];
+	readonly related: readonly Related[];
+}
+
+/** A figure by name, to be opened. */
+export interface Related {
+	readonly figure: FigureId;
+	/** "Amperage of C3". */
+	readonly name: string;
 }

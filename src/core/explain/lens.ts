@@ -24,6 +24,8 @@ export interface LensBand extends BandLook {
 	readonly to: number;
 	/** "25 to 50 %". */
 	readonly limits: string;
+	/** Why it begins there. */
+	readonly source: string;
 	readonly words: string;
 }
 
@@ -47,10 +49,15 @@ interface Lens {
 	/** Lower limits of bands 1 to 4. */
 	limits(diagram: Diagram): readonly [number, number, number, number];
 	readonly words: readonly [string, string, string, string, string];
+	/** Of each limit. */
+	readonly sources: readonly [string, string, string, string];
 	text(value: number): string;
 	conductor(figures: ConductorFigures, conductor: Conductor): number | null;
 	stud(check: CheckResult, key: StudKey): number | null;
 }
+
+/** Steps for the eye. */
+const HABIT = 'chosen for the eye: no rule stands behind it';
 
 const none = (): null => null;
 const percentOf = (value: number, of: number): number => (value === 0 ? 0 : (100 * value) / of);
@@ -63,6 +70,7 @@ const MEASURED: Readonly<Record<Exclude<LensId, 'polarity'>, Lens>> = {
 		unit: '%',
 		limits: () => [25, 50, 80, 100],
 		words: ['idle', 'light', 'ordinary', 'near its limit', 'over its amperage'],
+		sources: [HABIT, HABIT, 'common practice, no source: 80 % for what runs for hours', 'the amperage itself'],
 		text: percentText,
 		conductor: ({ continuousA, ampacityA, isCranking }) => (isCranking ? null : percentOf(continuousA, ampacityA)),
 		stud: none
@@ -74,6 +82,12 @@ const MEASURED: Readonly<Record<Exclude<LensId, 'polarity'>, Lens>> = {
 		unit: 'mV',
 		limits: ({ system: { nominalV } }) => [2.5 * nominalV, 10 * nominalV, 30 * nominalV, 50 * nominalV],
 		words: ['hardly any', 'little', 'noticeable', 'more than a critical circuit may lose', 'a lamp dims'],
+		sources: [
+			HABIT,
+			HABIT,
+			'ABYC E-11: 3 % for critical circuits',
+			'common practice, no source: half of the 10 % for ordinary circuits of ABYC E-11'
+		],
 		text: (value) => voltsText(value / 1000),
 		conductor: ({ dropV }) => 1000 * dropV,
 		stud: ({ studLostV }, key) => (Object.hasOwn(studLostV, key) ? 1000 * studLostV[key]!.volts : null)
@@ -84,6 +98,7 @@ const MEASURED: Readonly<Record<Exclude<LensId, 'polarity'>, Lens>> = {
 		unit: '%',
 		limits: () => [50, 80, 100 + 1e-4, 150],
 		words: ['far below the limit', 'below the limit', 'up to the limit', 'over the limit', 'far over, or unprotected'],
+		sources: [HABIT, HABIT, 'the greatest device the profile allows', HABIT],
 		text: wholePercent,
 		conductor: ({ letThroughA, greatestDeviceA, pole, isCranking }) =>
 			pole === 'negative' || isCranking ? null : percentOf(letThroughA, greatestDeviceA),
@@ -96,6 +111,12 @@ const MEASURED: Readonly<Record<Exclude<LensId, 'polarity'>, Lens>> = {
 		unit: 'A',
 		limits: () => [500, 1000, 2000, 5000],
 		words: ['low', 'a blade fuse breaks it', 'a strip fuse breaks it', 'beyond a strip fuse', 'needs high breaking capacity'],
+		sources: [
+			'half of what a blade fuse breaks',
+			'ISO 8820-3: a blade fuse breaks 1 kA at 32 V',
+			'ISO 8820-5: a strip fuse breaks 2 kA at 32 V',
+			'2.5 times what a strip fuse breaks'
+		],
 		text: ampsText,
 		conductor: ({ faultA }) => faultA,
 		stud: ({ studFaultA }, key) => (Object.hasOwn(studFaultA, key) ? studFaultA[key]! : null)
@@ -107,6 +128,7 @@ const MEASURED: Readonly<Record<Exclude<LensId, 'polarity'>, Lens>> = {
 		unit: 'K',
 		limits: () => [5, 15, 30, 50],
 		words: ['cool', 'warm', 'hot', 'too hot to hold', 'insulation suffers'],
+		sources: [HABIT, HABIT, HABIT, HABIT],
 		text: (value) => `${compactNumber(value)} K`,
 		conductor: ({ workingC, ambientC, isCranking }) => (isCranking ? null : workingC - ambientC),
 		stud: none
@@ -134,6 +156,7 @@ function measured(diagram: Diagram, check: CheckResult, id: Exclude<LensId, 'pol
 			from: edges[band]!,
 			to: edges[band + 1]!,
 			limits: limitsText(lens, edges[band]!, edges[band + 1]!),
+			source: band === 0 ? '' : lens.sources[band - 1]!,
 			words: lens.words[band]!
 		})),
 		conductors: mapRecord(check.conductors, (figures, key) => {
@@ -166,7 +189,15 @@ function polarity(check: CheckResult): LensView {
 		title: 'Polarity',
 		about: 'Which pole each conductor and stud belongs to with every switch closed.',
 		unit: '',
-		legend: Object.values(POLES).map(({ band, limits, words }) => ({ ...BAND_LOOKS[band], band, from: band, to: band + 1, limits, words })),
+		legend: Object.values(POLES).map(({ band, limits, words }) => ({
+			...BAND_LOOKS[band],
+			band,
+			from: band,
+			to: band + 1,
+			limits,
+			words,
+			source: ''
+		})),
 		conductors: mapRecord(check.conductors, ({ pole }) => valueOf(pole)),
 		studs: mapRecord(check.studPole, valueOf)
 	};

@@ -3,10 +3,9 @@ import type { CaseId, OperatingCase, StudKey } from '#core/diagram';
 import type { BatteryBranch, Branch, Network, NodeIndex } from '#core/network';
 import { deviceName, partName, type Study } from '#core/rules';
 import type { OperatingPoint } from '#core/solver';
-import type { Explanation, FigureId, Input } from './explanation.ts';
+import { SOLVED } from './branch.ts';
+import type { Explanation, Input, Related } from './explanation.ts';
 import { explanation, input } from './write-out.ts';
-
-const SOLVED = 'worked out by the solver: Kirchhoff’s laws over the whole drawing';
 
 export function explainStudVolts(study: Study, key: StudKey, caseId: CaseId): Explanation | null {
 	const { network } = study;
@@ -43,8 +42,10 @@ export function explainStudVolts(study: Study, key: StudKey, caseId: CaseId): Ex
 			'Against the most negative battery terminal of its island: the volts of the nearest supply, less what each element on the way loses (negative where current comes the other way).',
 		expression: [post.expression, ...drops.map(({ symbol }) => symbol)].join(' - '),
 		inputs: [...post.inputs, ...drops],
-		related: way.steps.flatMap(({ branch: { origin } }): FigureId[] =>
-			origin.kind === 'conductor' ? [{ of: 'conductor', id: origin.id, figure: 'resistance' }] : []
+		related: way.steps.flatMap(({ branch: { origin } }): Related[] =>
+			origin.kind === 'conductor'
+				? [{ figure: { of: 'conductor', id: origin.id, figure: 'resistance' }, name: `Resistance of ${study.conductorName(origin.id)}` }]
+				: []
 		)
 	});
 }
@@ -94,7 +95,7 @@ function wayToSupply(network: Network, point: OperatingPoint, operatingCase: Ope
 const lostOn = ({ index, a, resistanceOhm }: Branch, from: NodeIndex, { branchA }: OperatingPoint): number =>
 	(a === from ? branchA[index]! : -branchA[index]!) * resistanceOhm;
 
-const emfOf = ({ emfV, lowEmfV = emfV }: BatteryBranch, { battery }: OperatingCase): number => (battery === 'low' ? lowEmfV : emfV);
+export const emfOf = ({ emfV, lowEmfV = emfV }: BatteryBranch, { battery }: OperatingCase): number => (battery === 'low' ? lowEmfV : emfV);
 
 /** Batteries that their electronics have not disconnected, and sources that deliver. */
 function isOn(

@@ -133,6 +133,8 @@ export type Link =
 			readonly starting?: { readonly times: number; readonly seconds: number | null };
 			/** At its rated draw; null: not given. Left out: nobody would give it (a converter's input, a starter motor). */
 			readonly hoursPerDay?: number | null;
+			/** Share of those hours that it draws. Left out: all of them. */
+			readonly dutyShare?: number;
 	  };
 
 /** What a source brings in a day: hours at its rated output, or sun on an array. Null: not given. */

@@ -19,6 +19,8 @@ export interface FieldMeta {
 	readonly countedBy?: string;
 	/** Shown apart, folded: what most parts leave as it is. */
 	readonly section?: 'site';
+	/** Part of a day of use: asked for in the energy balance too. */
+	readonly daily?: true;
 }
 
 /** The words of a parameter; the programmer's fault when it has none. */
@@ -53,7 +55,7 @@ export const optionalTemperature = (title: string, words: Words = {}) =>
 
 /** Hours of use in a day, 0 to 24; null: not given, and then not counted. */
 export const hoursADay = (title: string, words: Words = {}) =>
-	withMeta(z.number().min(0).max(24).nullable().default(null), { title, unit: 'h', whenEmpty: 'not given', ...words });
+	withMeta(z.number().min(0).max(24).nullable().default(null), { title, unit: 'h', whenEmpty: 'not given', daily: true, ...words });
 
 /** The fuse in one place; null is an empty holder, which passes no current. */
 export const fuseRating = (title: string, standard: number, words: Words = {}) =>

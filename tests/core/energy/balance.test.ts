@@ -185,3 +185,12 @@ describe('what is not given', () => {
 		expect(energyBalance(diagram).totals.bringAh).toBeCloseTo(60, 9);
 	});
 });
+
+test('a compressor that rests between runs draws for its share of the hours: 24 h × 0.4 × 5 A = 48 Ah', () => {
+	const fridge = ['load', { draw: 5, hoursPerDay: 24, dutyShare: 0.4 }] as const;
+	const { loads, batteries, usableAh } = energyBalance(bank({ capacityAh: 100 }, 2, 1, { fridge }, 12));
+	expect(loads[0]).toMatchObject({ hours: 24, dutyShare: 0.4, ah: expect.closeTo(48, 9) as number });
+	// 80 % of each 100 Ah.
+	expect(batteries.map(({ usableAh }) => usableAh)).toEqual([80, 80]);
+	expect(usableAh).toBeCloseTo(160, 9);
+});

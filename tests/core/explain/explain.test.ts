@@ -2,36 +2,14 @@
  * An explanation cannot lie: its formula, worked out by a general-purpose library (mathjs) from the inputs it shows,
  * gives the figure of the check; and inputs that open in turn are explained by figures of the same value.
  */
-import { evaluate } from 'mathjs';
 import { describe, expect, test } from 'vitest';
 import { checkDiagram } from '#core/check';
 import type { Diagram } from '#core/diagram';
-import { CONDUCTOR_FIGURES, explain, type Explanation, type FigureId } from '#core/explain';
+import { CONDUCTOR_FIGURES, explain, type FigureId } from '#core/explain';
 import { buildStudy } from '#core/rules';
 import { circuit } from '../../support/circuit.ts';
 import { example } from '../../support/examples/figures.ts';
-
-const recomputed = ({ expression, inputs }: Explanation): number =>
-	evaluate(expression, Object.fromEntries(inputs.map(({ symbol, value }) => [symbol, value]))) as number;
-
-const near = (actual: number, wanted: number, what: string) => {
-	if (wanted === Infinity) expect(actual, what).toBe(Infinity);
-	else expect(Math.abs(actual - wanted), `${what}: ${actual} against ${wanted}`).toBeLessThan(1e-6 * Math.max(1, Math.abs(wanted)));
-};
-
-/** Everything that must hold of an explanation. */
-function holds(found: Explanation): void {
-	near(recomputed(found), found.value!, `${found.name}: ${found.formula}`);
-	expect(new Set(found.inputs.map(({ symbol }) => symbol)).size).toBe(found.inputs.length);
-	for (const { symbol, name, source, text } of found.inputs) {
-		expect(found.expression, 'an input that is not in the formula').toMatch(new RegExp(`\\b${symbol}\\b`));
-		for (const words of [name, source, text]) expect(words).not.toMatch(/^$|undefined|NaN|\[object/);
-	}
-	for (const words of [found.name, found.words, found.formula, found.substituted, found.source]) {
-		expect(words).not.toMatch(/^$|undefined|NaN|\[object/);
-	}
-	expect(structuredClone(found)).toEqual(found);
-}
+import { holds, near } from '../../support/explained.ts';
 
 const names = ['ridge-post', 'pagemoor', 'otters-reach', 'skarv-fell'].flatMap((name) => [`${name}-before`, `${name}-after`]);
 
@@ -46,9 +24,15 @@ describe.each(names)('%s', (name) => {
 			const shown: Record<(typeof CONDUCTOR_FIGURES)[number], number> = {
 				amperage: figures.ampacityA,
 				'worst-current': figures.continuousA,
+				loading: figures.continuousA === 0 ? 0 : (100 * figures.continuousA) / figures.ampacityA,
+				'surge-current': figures.surgeA,
 				resistance: study.conductor(id).branch.resistanceOhm,
 				'volts-lost': figures.dropV,
+				'drop-percent': (100 * figures.dropV) / diagram.system.nominalV,
 				'let-through': figures.letThroughA,
+				'let-through-from': figures.ends.from.letThroughA,
+				'let-through-to': figures.ends.to.letThroughA,
+				'greatest-device': figures.greatestDeviceA,
 				'working-temperature': figures.workingC,
 				'fault-current': figures.faultA ?? 0
 			};
@@ -80,7 +64,8 @@ describe.each(names)('%s', (name) => {
 			const found = explain(study, { of: 'finding', finding })!;
 			expect(found.inputs.map(({ value }) => value)).toEqual(Object.values(finding.numbers));
 			expect(found).toMatchObject({ value: null, text: finding.message, source: finding.source });
-			for (const figure of found.related) expect(explain(study, figure), JSON.stringify(figure)).not.toBeNull();
+			for (const { figure, name } of found.related) expect(explain(study, figure)?.name, JSON.stringify(figure)).toBe(name);
+			for (const own of found.inputs) if (own.figure) near(explain(study, own.figure)!.value!, own.value, `${finding.key} ${own.name}`);
 		}
 	});
 });

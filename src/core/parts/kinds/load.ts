@@ -2,7 +2,7 @@ import * as z from 'zod';
 import { AWG_SIZES } from '#core/diagram';
 import { ampsText, ohmsText, wattsText } from '#core/units';
 import { definePart } from '../define.ts';
-import { amount, choice, flag, hoursADay, optionalAmount, thread } from '../fields.ts';
+import { amount, choice, flag, hoursADay, optionalAmount, share, thread } from '../fields.ts';
 import { rect } from '#core/graphics';
 import { siteFields } from '../site.ts';
 import { body, centredBox } from '../sketch.ts';
@@ -25,7 +25,6 @@ const params = z.strictObject({
 		hint: 'motors 3 to 8, compressors 2 to 3'
 	}),
 	startS: optionalAmount('Start lasts', 's', { max: 300, whenEmpty: 'not known' }),
-	hoursPerDay: hoursADay('Hours a day', { hint: 'at its rated draw: 12 for one that runs half of the time' }),
 	minV: optionalAmount('Works down to', 'V', {
 		max: 100,
 		whenEmpty: 'not known',
@@ -44,6 +43,11 @@ const params = z.strictObject({
 	}),
 	mustNotGoDark: flag('Must not go dark', false, { hint: 'navigation lights, alarm, distress radio: it needs a second source' }),
 	signals: flag('Shares signals with other devices', false, { hint: 'data, audio or aerial leads: their negatives must be joined' }),
+	hoursPerDay: hoursADay('Hours a day', { hint: 'that it is switched on' }),
+	dutyShare: share('Draws for this share of them', 1, {
+		hint: 'between 0.1 and 1: a compressor or heater that rests between runs, 0.3 to 0.5',
+		daily: true
+	}),
 	reversible: flag('Works either way round', false, { hint: 'a lamp or heater: reversed polarity does no harm' }),
 	connection: choice('Connected by', 'clamps', { clamps: 'clamps', studs: 'studs' }),
 	thread: thread('Stud thread', 'M6'),
@@ -104,6 +108,7 @@ export const load = definePart({
 			reversible: load.reversible,
 			critical: load.critical,
 			hoursPerDay: load.hoursPerDay,
+			dutyShare: load.dutyShare,
 			...(load.startTimes === null ? {} : { starting: { times: Math.max(1, load.startTimes), seconds: load.startS } })
 		}
 	],

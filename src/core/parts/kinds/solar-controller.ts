@@ -35,9 +35,9 @@ const params = z.strictObject({
 		no: 'no'
 	}),
 	arraySwitchV: optionalAmount('Array switch made for', 'V', { max: 1500, hint: 'of direct current' }),
-	arrayW: optionalAmount('Array, peak', 'W', { max: 100_000, whenEmpty: 'not given' }),
+	arrayW: optionalAmount('Array, peak', 'W', { max: 100_000, whenEmpty: 'not given', daily: true }),
 	sunHours: hoursADay('Hours of full sun a day', { hint: 'mean of the season it is used in' }),
-	yieldShare: share('Share of peak reached', 0.7, { hint: 'heat, dirt, angle and losses; common practice 0.7' }),
+	yieldShare: share('Share of peak reached', 0.7, { hint: 'heat, dirt, angle and losses; common practice 0.7', daily: true }),
 	blocksReverse: flag('Blocks reverse current', true, { hint: 'the battery cannot feed the array or a fault inside it' }),
 	...siteFields()
 });
