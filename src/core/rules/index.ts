@@ -13,5 +13,5 @@ export { holdBack, type HeldBack } from './hold-back.ts';
 export { overcurrentFaults, type OvercurrentFault } from './overcurrent.ts';
 export { stackCurrents, type StackCurrents } from './stack-currents.ts';
 export { deviceName } from './conductor-words.ts';
-export { breakingAmps, deviceKind } from './device-limits.ts';
 export { listed, partName } from './words.ts';
+export { breakingAmps, deviceKind, devicesOf, isUnverified, ratedVolts, type DeviceBranch } from './device-limits.ts';
