@@ -2,6 +2,7 @@ import { studKey, type PartId } from '#core/diagram';
 import { threadText } from '#core/studs';
 import { thread } from '#core/tables';
 import { ampsText, compactNumber } from '#core/units';
+import { exceeds } from './conductor-words.ts';
 import { defineRule } from './define.ts';
 import { plateDrawA } from './stack-currents.ts';
 import type { Study, WorstCurrent } from './study.ts';
@@ -60,7 +61,7 @@ export const blockMisuse = defineRule({
 				const sumA = fuses.reduce((sum, link) => sum + (link.kind === 'protective' ? link.device.ratingA : 0), 0);
 				const carried = plateCurrent(study, block);
 				const at = [partSubject(block)] as const;
-				if (carried.currentA > plate.ratedA) {
+				if (exceeds(carried.currentA, plate.ratedA)) {
 					yield { message: 'current', data: { name, currentA: carried.currentA, ratedA: plate.ratedA }, at, caseId: carried.caseId };
 				} else if (sumA > plate.ratedA) {
 					yield { message: 'fuses', data: { name, sumA, ratedA: plate.ratedA, one: fuses.length === 1 }, at };

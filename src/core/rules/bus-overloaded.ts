@@ -1,4 +1,5 @@
 import { ampsText } from '#core/units';
+import { exceeds } from './conductor-words.ts';
 import { defineRule } from './define.ts';
 import { groupBy } from './group-by.ts';
 import { partSubject } from './subjects.ts';
@@ -30,7 +31,7 @@ export const busOverloaded = defineRule({
 		);
 		for (const [part, bars] of groupBy(segments, (bar) => bar.part)) {
 			const worst = bars.reduce((hot, bar) => (bar.currentA / bar.ratedA > hot.currentA / hot.ratedA ? bar : hot));
-			if (worst.currentA <= worst.ratedA) continue;
+			if (!exceeds(worst.currentA, worst.ratedA)) continue;
 			const view = study.part(part);
 			const link = view.links.find(({ id }) => id === worst.link)!;
 			const ends = 'between' in link ? link.between.map((end) => endName(end, view.terminals)) : [];

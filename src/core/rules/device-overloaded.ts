@@ -1,4 +1,5 @@
 import { ampsText } from '#core/units';
+import { exceeds } from './conductor-words.ts';
 import { defineRule } from './define.ts';
 import { partSubject } from './subjects.ts';
 import { capital, partName } from './words.ts';
@@ -35,9 +36,9 @@ export const deviceOverloaded = defineRule({
 			const { currentA, caseId } = study.branchCurrent(index);
 			const name = partName(study.part(origin.part));
 			const at = [partSubject(origin.part)] as const;
-			if (currentA > ratedA) {
+			if (exceeds(currentA, ratedA)) {
 				yield { message: 'overloaded', data: { name, what: CONTACT[kind], currentA, ratedA }, at, caseId };
-			} else if (kind === 'shunt' && currentA > SHUNT_SHARE * ratedA) {
+			} else if (kind === 'shunt' && exceeds(currentA, SHUNT_SHARE * ratedA)) {
 				yield { message: 'warm', data: { name, currentA, ratedA }, at, caseId, severity: 'warning', source: 'common practice, no source' };
 			}
 		}

@@ -1,5 +1,6 @@
 import { TERMINALS_PER_STUD } from '#core/tables';
 import { ampsText } from '#core/units';
+import { exceeds } from './conductor-words.ts';
 import { defineRule } from './define.ts';
 import { stackCurrents } from './stack-currents.ts';
 import { studSubject } from './subjects.ts';
@@ -45,7 +46,7 @@ export const studCrowded = defineRule({
 				else yield { message: 'stud', data: { name, count, limit }, at, source };
 			} else if (terminal.kind === 'stud' && count >= TERMINALS_PER_STUD.value) {
 				const { currentA, caseId } = stackCurrents(study, stack).largest;
-				if (currentA <= MUCH_A) continue;
+				if (!exceeds(currentA, MUCH_A)) continue;
 				yield { message: 'full', data: { name, count, currentA }, at, severity: 'warning', source: 'common practice, no source', caseId };
 			}
 		}

@@ -41,6 +41,17 @@ testRule(batteryDischargeLimit, {
 			source: 'the limit given for the battery',
 			caseId: 'on'
 		},
+		'one of two in parallel, the other far from its limit': {
+			diagram: circuit({ a: ['battery', { continuousA: 500 }], b: ['battery', { continuousA: 50 }], l: ['load', { draw: 110 }] }, [
+				['a.pos', 'l.pos', { gauge: '4/0' }],
+				['a.neg', 'l.neg', { gauge: '4/0' }],
+				['b.pos', 'l.pos', { gauge: '4/0' }],
+				['b.neg', 'l.neg', { gauge: '4/0' }]
+			]),
+			says: 'More is drawn in "on" than the continuous limit allows: B 55 A of 50 A.',
+			at: ['part:b'],
+			severity: 'error'
+		},
 		'two in parallel, the worse first': {
 			diagram: circuit({ a: ['battery', { continuousA: 50 }], b: ['battery', { continuousA: 40 }], l: ['load', { draw: 110 }] }, [
 				['a.pos', 'l.pos', { gauge: '4/0' }],

@@ -19,6 +19,24 @@ testRule(blockMisuse, {
 	valid: {
 		'two fuses within the plate': twin(150, 150, 100),
 		'a 5/16 in plate on an M8 stud, near enough': twin(100, 100, 10, { plateHole: '5/16' }),
+		'a block said to be mounted that is not there': circuit({ b: ['battery'] }, [], { mounts: { ghost: 'b.pos' } }),
+		'a block on a part that is not there': circuit({ f: ['fuse-block', { fuseA: 100 }] }, [], { mounts: { f: 'ghost.pos' } }),
+		'a part without a plate': circuit({ b: ['battery'], f: ['inline-fuse', { fuseA: 300 }] }, [], { mounts: { f: 'b.pos' } }),
+		'a surge, and a case that collapses': circuit(
+			{
+				b: ['battery'],
+				t: ['twin-fuse-block', { fuseAA: 150, fuseBA: 150 }],
+				l1: ['load', { draw: 200 }],
+				l2: ['load', { drawAs: 'power', draw: 20_000 }]
+			},
+			[
+				['t.a', 'l1.pos', { gauge: '2/0' }],
+				['t.b', 'l2.pos', { gauge: '2/0' }],
+				['l1.neg', 'b.neg', { gauge: '2/0' }],
+				['l2.neg', 'b.neg', { gauge: '2/0' }]
+			],
+			{ mounts: { t: 'b.pos' }, cases: { surge: { duration: 'surge', loads: 0, levels: { l1: 1.8 } }, down: {} } }
+		),
 		'a block that is not mounted': circuit({ f: ['fuse-block', { fuseA: 300 }], l: ['load'] }, [['f.post', 'l.pos']])
 	},
 	invalid: {
@@ -34,6 +52,26 @@ testRule(blockMisuse, {
 			at: ['part:f'],
 			severity: 'error',
 			remedy: 'Fit a smaller fuse.'
+		},
+		'a current at the rating of the plate: only its fuses are too large': {
+			diagram: twin(200, 200, 150),
+			says: 'T holds fuses of 400 A together on a plate rated 300 A.',
+			remedy: 'Fit smaller fuses, or give each circuit a block of its own.',
+			at: ['part:t'],
+			severity: 'error'
+		},
+		'the larger of several currents': {
+			diagram: { ...twin(200, 200, 160), cases: circuit({}, [], { cases: { most: {}, same: {}, less: { loads: 0.95 } } }).cases },
+			says: 'The plate of T is rated 300 A and carries 320 A.',
+			at: ['part:t'],
+			severity: 'error',
+			caseId: 'most'
+		},
+		'a block on a clamp': {
+			diagram: circuit({ l: ['load'], f: ['fuse-block', { fuseA: 100 }] }, [], { mounts: { f: 'l.pos' } }),
+			says: 'F is mounted on L +, which has no seat for a plate.',
+			at: ['part:f', 'stud:l.pos'],
+			severity: 'error'
 		},
 		'currents larger than the plate together': {
 			diagram: twin(200, 200, 160),

@@ -38,6 +38,22 @@ testRule(breakerPolarity, {
 			severity: 'error',
 			caseId: 'charge'
 		},
+		'the largest of each direction, whatever the order of the cases': {
+			diagram: bank(
+				{ polarised: true },
+				{
+					little: { loads: 0.25, sources: 0 },
+					use: USE,
+					half: { loads: 0, sources: 0.5 },
+					charge: CHARGE,
+					less: { loads: 0.5, sources: 0 }
+				}
+			),
+			says: 'Q is polarised, but carries 20 A from line to load in "use" and 30 A the other way in "charge".',
+			at: ['part:q'],
+			severity: 'error',
+			caseId: 'charge'
+		},
 		'one connected the wrong way round': {
 			diagram: bank({ polarised: true }, { use: USE }, ['q.out', 'q.in']),
 			says: 'Q is polarised and connected the wrong way round: it carries 20 A from load to line in "use".',

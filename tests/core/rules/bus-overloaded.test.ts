@@ -24,8 +24,24 @@ const fed = (feed: string, ratedA = 150) =>
 
 testRule(busOverloaded, {
 	valid: {
-		'a bus within its rating': fed('p.1', 160.5),
-		'a feed beside the circuits, so that they part on the bar': fed('p.3')
+		'a bus at its rating': fed('p.1', 160),
+		'a feed beside the circuits, so that they part on the bar': fed('p.3'),
+		'a switch, a shunt and a fuse over their ratings: not a bus': circuit(
+			{
+				b: ['battery'],
+				q: ['battery-disconnect', { ratedA: 50 }],
+				f: ['inline-fuse', { fuseA: 40 }],
+				s: ['shunt', { ratedA: 50 }],
+				l: ['load', { draw: 100 }]
+			},
+			[
+				['b.pos', 'q.in'],
+				['q.out', 'f.in'],
+				['f.out', 'l.pos'],
+				['l.neg', 's.system'],
+				['s.battery', 'b.neg']
+			]
+		)
 	},
 	invalid: {
 		'a feed at the far end': {
@@ -34,6 +50,18 @@ testRule(busOverloaded, {
 			at: ['part:p'],
 			severity: 'error',
 			caseId: 'on'
+		},
+		'the hottest part of a bus, wherever it is': {
+			diagram: circuit({ b: ['battery'], p: ['positive-bus', { ratedA: 100 }], l1: ['load', { draw: 60 }], l2: ['load', { draw: 60 }] }, [
+				['p.1', 'l1.pos', { gauge: '2' }],
+				['p.2', 'l2.pos', { gauge: '2' }],
+				['b.pos', 'p.3', { gauge: '4/0' }],
+				['l1.neg', 'b.neg', { gauge: '2' }],
+				['l2.neg', 'b.neg', { gauge: '2' }]
+			]),
+			says: 'P is rated 100 A and carries 120 A between stud 2 and stud 3.',
+			at: ['part:p'],
+			severity: 'error'
 		},
 		'the bar of a fused bus': {
 			diagram: circuit(

@@ -19,15 +19,48 @@ testRule(caseBond, {
 			['b.pos', 'l.pos'],
 			['l.neg', 'b.neg']
 		]),
-		'one metric size below': inverter('35 mm²', '25 mm²')
+		'one metric size below': inverter('35 mm²', '25 mm²'),
+		'a thicker negative, and thick conductors elsewhere': circuit(
+			{ b: ['battery'], i: ['inverter', { watts: 100 }], n: ['negative-bus'] },
+			[
+				['b.pos', 'i.pos', { gauge: '6' }],
+				['i.neg', 'n.1', { gauge: '1/0' }],
+				['n.2', 'b.neg', { gauge: '4/0' }],
+				['i.case', 'n.3', { gauge: '8' }]
+			]
+		),
+		'two bonds, one of them thick enough': circuit({ b: ['battery'], i: ['inverter', { watts: 100 }], n: ['negative-bus'] }, [
+			['b.pos', 'i.pos', { gauge: '6' }],
+			['i.neg', 'n.1', { gauge: '6' }],
+			['n.2', 'b.neg', { gauge: '6' }],
+			['i.case', 'n.3', { gauge: '14' }],
+			['i.case', 'n.3', { gauge: '8' }],
+			['i.case', 'n.3', { gauge: '12' }]
+		]),
+		'a chassis point, which has nothing to supply': circuit({ b: ['battery'], c: ['chassis-point'] }, [['b.neg', 'c.stud']])
 	},
 	invalid: {
 		'no bond': {
 			diagram: inverter('4', null),
 			says: 'The case of I is bonded to nothing.',
+			remedy:
+				'Run a conductor from its case stud to the chassis point or the negative bus, no more than one size below its positive conductor.',
 			at: ['part:i'],
 			severity: 'warning',
 			unverified: true
+		},
+		'no bond at two cases': {
+			diagram: circuit({ b: ['battery'], i: ['inverter', { watts: 100 }], j: ['inverter', { watts: 100 }] }, [
+				['b.pos', 'i.pos'],
+				['i.neg', 'b.neg'],
+				['b.pos', 'j.pos'],
+				['j.neg', 'b.neg']
+			]),
+			says: 'The case of I and J is bonded to nothing.',
+			remedy:
+				'Run a conductor from each case stud to the chassis point or the negative bus, no more than one size below the positive conductor.',
+			at: ['part:i', 'part:j'],
+			severity: 'warning'
 		},
 		'two sizes below': {
 			diagram: inverter('4', '8'),

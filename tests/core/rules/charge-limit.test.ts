@@ -23,6 +23,21 @@ testRule(chargeLimit, {
 		'a larger charger whose voltage allows no more': charging(200, 50, 0, 13.4)
 	},
 	invalid: {
+		'one of two in parallel, the other far from its limit': {
+			diagram: circuit(
+				{ a: ['battery', { chargeA: 500 }], b: ['battery', { chargeA: 20 }], c: ['mains-charger', { maxA: 60 }] },
+				[
+					['c.pos', 'a.pos', { gauge: '4/0' }],
+					['c.neg', 'a.neg', { gauge: '4/0' }],
+					['c.pos', 'b.pos', { gauge: '4/0' }],
+					['c.neg', 'b.neg', { gauge: '4/0' }]
+				],
+				{ cases: { day: { label: 'By day', sources: 1 } } }
+			),
+			says: 'In "By day" more is charged than the battery’s charge limit: B 30 A of 20 A.',
+			at: ['part:b'],
+			severity: 'error'
+		},
 		'a little more than the limit': {
 			diagram: charging(50.5, 50),
 			says: 'In "By day" more is charged than the battery’s charge limit: B 50.5 A of 50 A.',

@@ -16,7 +16,7 @@ const through = (draw: number, duration: 'continuous' | 'surge' = 'continuous') 
 
 testRule(deviceOverloaded, {
 	valid: {
-		'a current within both ratings': through(199),
+		'a current at the rating of the switch and two thirds of the shunt’s': through(200),
 		'a surge above them': through(320, 'surge')
 	},
 	invalid: {
@@ -29,6 +29,17 @@ testRule(deviceOverloaded, {
 					at: ['part:s'],
 					severity: 'warning',
 					source: 'common practice, no source'
+				}
+			]
+		},
+		'a shunt at its rating is warm, not over it': {
+			diagram: through(300),
+			finds: [
+				{ says: 'Q is rated 200 A and its contact carries 300 A continuously.', at: ['part:q'], severity: 'error' },
+				{
+					says: 'S, a shunt rated 300 A, carries 300 A continuously, more than two thirds of its rating.',
+					at: ['part:s'],
+					severity: 'warning'
 				}
 			]
 		},

@@ -21,6 +21,7 @@ testRule(studCrowded, {
 	valid: {
 		'three terminals': crowd(3, 60),
 		'four terminals of small circuits': crowd(4, 20),
+		'four terminals of 100 A together': crowd(4, 25),
 		'a post made for more': circuit({ x: ['link-post', { landings: 6 }], p: ['positive-bus'] }, [
 			['x.stud', 'p.1'],
 			['x.stud', 'p.1'],
