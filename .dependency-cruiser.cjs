@@ -56,6 +56,17 @@ const mayImport = {
 		'core/routing',
 		'core/network'
 	],
+	'core/elevation': [
+		'core/units',
+		'core/geometry',
+		'core/tables',
+		'core/diagram',
+		'core/graphics',
+		'core/conductors',
+		'core/parts',
+		'core/layout',
+		'core/studs'
+	],
 	'core/check': ['core'],
 	'core/remedies': ['core'],
 	'core/placement': ['core'],
@@ -75,7 +86,7 @@ const packagesOf = {
 	'core/geometry': ['rbush', 'flatbush'],
 	'core/diagram': ['zod', 'immer'],
 	'core/parts': ['zod'],
-	'core/(?:units|tables|graphics|conductors|profiles|layout|routing|network|solver|protection|faults|readings|energy|studs|rules|drawing|check|remedies|placement|explain|reports|examples)':
+	'core/(?:units|tables|graphics|conductors|profiles|layout|routing|network|solver|protection|faults|readings|energy|studs|rules|drawing|elevation|check|remedies|placement|explain|reports|examples)':
 		[],
 	canvas: ['konva']
 };

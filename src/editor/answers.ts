@@ -1,7 +1,7 @@
 /** Questions about a diagram that take too long for the thread that draws. Questions and answers are plain data. */
-import { change, type CaseId, type Change, type Diagram, type PartId } from '#core/diagram';
+import { change, type CaseId, type Change, type Diagram, type PartId, type StackItem, type StudKey } from '#core/diagram';
 import { explain, voltsLost, type Explanation, type FigureId, type VoltsLost } from '#core/explain';
-import { remediesFor, type Difference } from '#core/remedies';
+import { arrangementOf, remediesFor, tryOrder, type Difference, type StudArrangement, type StudTrial } from '#core/remedies';
 
 export interface Questions {
 	/** What would mend the finding with this key. */
@@ -10,6 +10,13 @@ export interface Questions {
 	readonly 'volts-lost': { readonly ask: { readonly load: PartId; readonly caseId: CaseId | null }; readonly answer: LoadLoss };
 	/** Where a figure comes from; null where there is no such figure. */
 	readonly explain: { readonly ask: { readonly figure: FigureId }; readonly answer: Explanation | null };
+	/** What flows and what is found on a stud, with what is on it in another order or, with null, as it is. */
+	readonly stud: {
+		readonly ask: { readonly stud: StudKey; readonly order: readonly StackItem[] | null };
+		readonly answer: { readonly order: readonly StackItem[] | null; readonly trial: StudTrial | null };
+	};
+	/** The best legal order of a stud; null where nothing sits on it. */
+	readonly arrange: { readonly ask: { readonly stud: StudKey }; readonly answer: StudArrangement | null };
 }
 export type QuestionKind = keyof Questions;
 
@@ -37,7 +44,9 @@ const ANSWERS: { readonly [Kind in QuestionKind]: (diagram: Diagram, ask: Questi
 			return { title, safe, caution, difference, patches: change(diagram, command).patches };
 		}),
 	'volts-lost': (diagram, { load, caseId }) => loadLoss(diagram, load, caseId),
-	explain: (diagram, { figure }) => explain(diagram, figure)
+	explain: (diagram, { figure }) => explain(diagram, figure),
+	stud: (diagram, { stud, order }) => ({ order, trial: tryOrder(diagram, stud, order) }),
+	arrange: (diagram, { stud }) => arrangementOf(diagram, stud)
 };
 
 function loadLoss(diagram: Diagram, load: PartId, caseId: CaseId | null): LoadLoss {

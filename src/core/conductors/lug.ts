@@ -8,7 +8,12 @@ export interface Lug {
 	readonly thicknessMm: number;
 	/** From the hole's centre to the end of the barrel. */
 	readonly lengthMm: number;
+	/** Outside of the barrel. */
+	readonly barrelMm: number;
 }
+
+/** Barrel by cable diameter, both outside: common practice, no source. */
+const BARREL_SHARE = 0.9;
 
 /** A column of the lug table at a copper area: exact for AWG, between neighbours (by √area) for metric sizes. */
 function column(name: keyof LugRow, gauge: Gauge): number {
@@ -27,7 +32,8 @@ function column(name: keyof LugRow, gauge: Gauge): number {
 export const lugOf = (gauge: Gauge): Lug => ({
 	padWidthMm: column('padWidthMm', gauge),
 	thicknessMm: column('padThicknessMm', gauge),
-	lengthMm: column('lengthMm', gauge)
+	lengthMm: column('lengthMm', gauge),
+	barrelMm: BARREL_SHARE * column('cableDiameterMm', gauge)
 });
 
 /** Outside diameter of the insulated cable, mm. Common practice; makers differ. */

@@ -34,7 +34,7 @@ const styleAttributes = (style: Style, palette: Palette): Attributes => ({
 });
 
 /** A polyline's corners rounded to at most `round`, as SVG path data. */
-function pathData({ points, closed, round = 0 }: Extract<Primitive, { kind: 'polyline' }>): string {
+export function pathData({ points, closed, round = 0 }: Extract<Primitive, { kind: 'polyline' }>): string {
 	const [first, ...rest] = points;
 	if (!first) return '';
 	let data = `M${number(first.x)} ${number(first.y)}`;

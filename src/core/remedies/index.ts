@@ -3,3 +3,4 @@ export type { Difference, Remedy } from './types.ts';
 export { difference, findingsOf, studyOf } from './findings.ts';
 export { MENDABLE_RULES, remediesFor } from './remedies-for.ts';
 export { sizeEverything, type SizeOptions, type Sizing } from './size-everything.ts';
+export { arrangementOf, tryOrder, type StudArrangement, type StudTrial } from './try-order.ts';

@@ -5,8 +5,9 @@ export { stackOf, stacksOf } from './stack-of.ts';
 export { LARGEST_RING_MM2, threadText } from './words.ts';
 
 /** Currents, heat, and the best order. */
-export { jointsOf, type Joint, type TerminalCurrents } from './joints.ts';
+export { jointsIn, jointsOf, type Joint, type TerminalCurrents } from './joints.ts';
 export { bestOrder, isWorthwhile, type Arrangement } from './best-order.ts';
+export { orderFaults, type OrderFault } from './order-faults.ts';
 export { obstaclesOf, threadNeededMm, type Obstacle } from './obstacles.ts';
 export type { Relief } from './reliefs.ts';
 

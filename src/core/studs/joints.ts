@@ -10,7 +10,7 @@ export interface TerminalCurrents {
 	readonly byCase: readonly { readonly caseId: CaseId; readonly injectedA: readonly number[] }[];
 }
 
-/** Two faces under one nut, in the case in which they are hottest. */
+/** Two faces under one nut. */
 export interface Joint {
 	/** Layer below and above, as indices into the stack's layers; null is the seat. */
 	readonly below: number | null;
@@ -18,6 +18,8 @@ export interface Joint {
 	readonly resistanceOhm: number;
 	/** Magnitude, amps. */
 	readonly currentA: number;
+	/** Which way it passes; toward the seat where none flows. */
+	readonly toward: 'seat' | 'nut';
 	readonly caseId: CaseId | null;
 	readonly dropV: number;
 	readonly heatW: number;
@@ -44,38 +46,56 @@ const HARDWARE_OHM = 100e-6;
 
 export const faceOhm = (thread: ThreadId): number => FACE_OHM[thread];
 
-/** Joints from the seat up, each carrying all that the layers above it bring. Empty for a clamp. */
-export function jointsOf(stack: Stack, { layers: terminals, byCase }: TerminalCurrents): Joint[] {
-	const { thread } = stack.terminal;
+/** Joints from the seat up, each carrying all that the layers above it bring, in the case in which it is hottest. Empty for a clamp. */
+export const jointsOf = (stack: Stack, { layers, byCase }: TerminalCurrents): Joint[] =>
+	faces(stack).map((face) => {
+		const flows = byCase.map((values) => ({ ...values, throughA: throughA(layers, values.injectedA, face.above) }));
+		const worst = flows.reduce<{ caseId: CaseId | null; throughA: number }>(
+			(hot, other) => (Math.abs(other.throughA) > Math.abs(hot.throughA) ? other : hot),
+			{ caseId: null, throughA: 0 }
+		);
+		return jointWith(face, worst.throughA, worst.caseId);
+	});
+
+/** Joints from the seat up in one case; without current where there is no such case. */
+export function jointsIn(stack: Stack, { layers, byCase }: TerminalCurrents, caseId: CaseId): Joint[] {
+	const values = byCase.find((other) => other.caseId === caseId);
+	return faces(stack).map((face) => jointWith(face, values ? throughA(layers, values.injectedA, face.above) : 0, caseId));
+}
+
+type Face = Pick<Joint, 'below' | 'above' | 'resistanceOhm'>;
+
+function faces({ terminal: { thread }, layers }: Stack): Face[] {
 	if (thread === null) return [];
-	const joints: Joint[] = [];
+	const found: Face[] = [];
 	let below: number | null = null;
 	let hardware = 0;
-	for (const [above, layer] of stack.layers.entries()) {
+	for (const [above, layer] of layers.entries()) {
 		if (!layer.conducts) {
 			hardware += 1;
 			continue;
 		}
-		const resistanceOhm = FACE_OHM[thread] + hardware * HARDWARE_OHM;
-		const worst = byCase
-			.map(({ caseId, injectedA }) => ({
-				caseId: caseId as CaseId | null,
-				currentA: Math.abs(terminals.reduce((sum, index, position) => sum + (index >= above ? injectedA[position]! : 0), 0))
-			}))
-			.reduce((hot, other) => (other.currentA > hot.currentA ? other : hot), { caseId: null, currentA: 0 });
-		joints.push({
-			below,
-			above,
-			resistanceOhm,
-			...worst,
-			dropV: worst.currentA * resistanceOhm,
-			heatW: worst.currentA ** 2 * resistanceOhm
-		});
+		found.push({ below, above, resistanceOhm: FACE_OHM[thread] + hardware * HARDWARE_OHM });
 		below = above;
 		hardware = 0;
 	}
-	return joints;
+	return found;
 }
+
+const throughA = (terminals: readonly number[], injectedA: readonly number[], from: number): number =>
+	terminals.reduce((sum, index, position) => sum + (index >= from ? injectedA[position]! : 0), 0);
+
+const jointWith = (face: Face, amps: number, caseId: CaseId | null): Joint => {
+	const currentA = Math.abs(amps);
+	return {
+		...face,
+		currentA,
+		toward: amps < 0 ? 'nut' : 'seat',
+		caseId,
+		dropV: currentA * face.resistanceOhm,
+		heatW: currentA ** 2 * face.resistanceOhm
+	};
+};
 
 /** Heat of things laid on one another on clean faces, watts: each face carries what all above it bring. */
 export function stackHeatW(injectedA: readonly number[], resistanceOhm: number): number {
