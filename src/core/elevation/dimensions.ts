@@ -1,7 +1,6 @@
 /** Heights at the left edge, as draughtsmen give them: a line, ticks, and the number beside it. */
 import type { Box } from '#core/geometry';
 import { line, text, textWidthMm, type Paint, type Primitive } from '#core/graphics';
-import { compactNumber } from '#core/units';
 import { spread } from './spread.ts';
 
 export interface Span {
@@ -27,16 +26,16 @@ export function drawDimensions(spans: readonly Span[], ticksMm: readonly number[
 	const primitives: Primitive[] = ticksMm.map((z) => line(xMm - tick / 2, -z, xMm + tick / 2, -z, { stroke: 'muted', width: thin }));
 	fromTop.forEach(({ name, fromMm, toMm, paint }, index) => {
 		const y = middles[index]!;
-		const number = compactNumber(toMm - fromMm, 3);
-		const words1 = wide ? `${name} ${number}` : number;
+		const number = String(Number((toMm - fromMm).toFixed(1)));
+		const written = wide ? `${name} ${number}` : number;
 		const right = xMm - textMm * 0.55;
 		primitives.push(
 			line(xMm, -fromMm, xMm, -toMm, { stroke: paint, width: thin * 1.4 }),
 			line(xMm - tick, -fromMm, xMm + tick, -fromMm, { stroke: paint, width: thin * 1.4 }),
 			line(xMm - tick, -toMm, xMm + tick, -toMm, { stroke: paint, width: thin * 1.4 }),
-			text(right, y, words1, size, { align: 'end', fill: paint === 'muted' ? 'muted' : paint })
+			text(right, y, written, size, { align: 'end', fill: paint === 'muted' ? 'muted' : paint })
 		);
-		words.push({ minX: right - textWidthMm(words1, size), maxX: right, minY: y - size * 0.6, maxY: y + size * 0.6 });
+		words.push({ minX: right - textWidthMm(written, size), maxX: right, minY: y - size * 0.6, maxY: y + size * 0.6 });
 	});
 	return { primitives, words };
 }

@@ -4,7 +4,7 @@ import { COVER_AIR_MM, threadText, type Joint, type Layer, type Stack } from '#c
 import { thread } from '#core/tables';
 import { ampsText, compactNumber, voltsText, wattsText } from '#core/units';
 
-export const mmText = (mm: number): string => `${compactNumber(mm, mm < 10 ? 2 : 3)} mm`;
+export const mmText = (mm: number): string => `${Number(mm.toFixed(1))} mm`;
 
 export const seenFromText = (side: Side): string =>
 	`Seen from the ${{ south: 'lower', north: 'upper', east: 'right', west: 'left' }[side]} side of the drawing`;
