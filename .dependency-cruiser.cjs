@@ -76,7 +76,8 @@ const mayImport = {
 	editor: ['core', 'files', 'canvas/host', 'canvas/index'],
 	canvas: ['core'],
 	files: ['core'],
-	ui: ['core', 'editor', 'canvas', 'files'],
+	handoff: ['core', 'files'],
+	ui: ['core', 'editor', 'canvas', 'files', 'handoff'],
 	routes: ['core', 'editor', 'canvas', 'files', 'ui', 'app'],
 	cli: ['core']
 };
@@ -88,7 +89,8 @@ const packagesOf = {
 	'core/parts': ['zod'],
 	'core/(?:units|tables|graphics|conductors|profiles|layout|routing|network|solver|protection|faults|readings|energy|studs|rules|drawing|elevation|check|remedies|placement|explain|reports|examples)':
 		[],
-	canvas: ['konva']
+	canvas: ['konva'],
+	handoff: ['jspdf']
 };
 
 const layers = Object.entries(mayImport).map(([layer, below]) => ({

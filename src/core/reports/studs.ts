@@ -1,5 +1,4 @@
 /** The stud schedule: what sits where, in which order, and how tight. */
-import { terminalRef } from '#core/diagram';
 import { stackCurrents, type Study } from '#core/rules';
 import { jointsOf, threadText, type Stack } from '#core/studs';
 import { thread, type ThreadId } from '#core/tables';
@@ -31,7 +30,6 @@ export function studSchedule({ study, check }: ReportInput) {
 		const { key, terminal, terminalCount, heightMm, threadLeftMm } = stack;
 		const hottest = jointsOf(stack, stackCurrents(study, stack)).reduce((most, { currentA }) => Math.max(most, currentA), 0);
 		return {
-			group: study.part(terminalRef(key).part).label.trim() || terminalRef(key).part,
 			cells: {
 				stud: study.studName(key),
 				thread: terminal.thread === null ? '' : threadText(terminal.thread),

@@ -2,7 +2,8 @@
 import { describe, expect, test } from 'vitest';
 import { csvOf, type Cell, type Table } from '#core/reports';
 
-const table = (...rows: readonly (readonly [Cell, Cell])[]): Table => ({
+type Pair = readonly [Cell, Cell];
+const table = (...rows: readonly Pair[]): Table => ({
 	id: 't',
 	title: 'A table',
 	columns: [
@@ -13,7 +14,7 @@ const table = (...rows: readonly (readonly [Cell, Cell])[]): Table => ({
 	whenEmpty: '',
 	notes: []
 });
-const lines = (...rows: Parameters<typeof table>): string[] =>
+const lines = (...rows: readonly Pair[]): string[] =>
 	csvOf([table(...rows)])
 		.slice(1)
 		.split('\r\n')
