@@ -6,4 +6,4 @@ export { placePrimitives } from './transform.ts';
 export { boundsOf } from './bounds.ts';
 export { BASELINE_SHIFT, textWidthMm } from './text.ts';
 export { PALETTES, type Palette, type ThemeName } from './palette.ts';
-export { escapeXml, pathData, svgOf, type SvgOptions } from './svg.ts';
+export { escapeXml, pathData, svgElements, svgOf, type SvgOptions } from './svg.ts';

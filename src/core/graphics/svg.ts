@@ -99,6 +99,10 @@ export interface SvgOptions {
 	readonly title?: string;
 }
 
+/** The elements alone, to be put into a document of one's own. */
+export const svgElements = (primitives: readonly Primitive[], palette: Palette): string =>
+	primitives.map((primitive) => svgElement(primitive, palette)).join('\n');
+
 /** A whole SVG document of what lies in the box, on the palette's paper. */
 export function svgOf(primitives: readonly Primitive[], box: Box, palette: Palette, { scale = 1, title }: SvgOptions = {}): string {
 	const width = boxWidth(box);
