@@ -2,6 +2,11 @@
 import { change, type CaseId, type Change, type Diagram, type PartId, type StackItem, type StudKey } from '#core/diagram';
 import { explain, voltsLost, type Explanation, type FigureId, type VoltsLost } from '#core/explain';
 import { arrangementOf, remediesFor, tryOrder, type Difference, type StudArrangement, type StudTrial } from '#core/remedies';
+import type { Picture } from '#core/drawing';
+import type { PictureAsk } from './change-picture.ts';
+import { fullBusOffer, type FullBusOffer } from './full-bus-offer.ts';
+import { picture } from './change-picture.ts';
+import type { FullBusRequest } from '#core/placement';
 
 export interface Questions {
 	/** What would mend the finding with this key. */
@@ -17,6 +22,10 @@ export interface Questions {
 	};
 	/** The best legal order of a stud; null where nothing sits on it. */
 	readonly arrange: { readonly ask: { readonly stud: StudKey }; readonly answer: StudArrangement | null };
+	/** Where new circuits may land on a bus. */
+	readonly 'full-bus': { readonly ask: FullBusRequest; readonly answer: FullBusOffer };
+	/** How a change looks on the drawing; null where it does not show. */
+	readonly picture: { readonly ask: PictureAsk; readonly answer: Picture | null };
 }
 export type QuestionKind = keyof Questions;
 
@@ -36,7 +45,12 @@ export interface RemedyOffer {
 	readonly patches: Change['patches'];
 }
 
-const ANSWERS: { readonly [Kind in QuestionKind]: (diagram: Diagram, ask: Questions[Kind]['ask']) => Questions[Kind]['answer'] } = {
+/** How far a long answer is: steps done, of so many. */
+export type Progress = (done: number, of: number) => void;
+
+const ANSWERS: {
+	readonly [Kind in QuestionKind]: (diagram: Diagram, ask: Questions[Kind]['ask'], progress: Progress) => Questions[Kind]['answer'];
+} = {
 	remedies: (diagram, { finding }) =>
 		remediesFor(diagram, { key: finding }).map(({ title, safe, caution, command, preview }) => {
 			const { cleared, added, changed, errorsBefore, errorsAfter, warningsBefore, warningsAfter } = preview();
@@ -46,7 +60,9 @@ const ANSWERS: { readonly [Kind in QuestionKind]: (diagram: Diagram, ask: Questi
 	'volts-lost': (diagram, { load, caseId }) => loadLoss(diagram, load, caseId),
 	explain: (diagram, { figure }) => explain(diagram, figure),
 	stud: (diagram, { stud, order }) => ({ order, trial: tryOrder(diagram, stud, order) }),
-	arrange: (diagram, { stud }) => arrangementOf(diagram, stud)
+	arrange: (diagram, { stud }) => arrangementOf(diagram, stud),
+	'full-bus': fullBusOffer,
+	picture
 };
 
 function loadLoss(diagram: Diagram, load: PartId, caseId: CaseId | null): LoadLoss {
@@ -58,5 +74,9 @@ function loadLoss(diagram: Diagram, load: PartId, caseId: CaseId | null): LoadLo
 	return others.reduce((worst, loss) => (voltsOf(loss) > voltsOf(worst) ? loss : worst), first);
 }
 
-export const answer = <Kind extends QuestionKind>(diagram: Diagram, kind: Kind, ask: Questions[Kind]['ask']): Questions[Kind]['answer'] =>
-	ANSWERS[kind](diagram, ask);
+export const answer = <Kind extends QuestionKind>(
+	diagram: Diagram,
+	kind: Kind,
+	ask: Questions[Kind]['ask'],
+	progress: Progress = () => {}
+): Questions[Kind]['answer'] => ANSWERS[kind](diagram, ask, progress);

@@ -9,7 +9,7 @@ self.onmessage = ({ data: { serial, diagram, kind, ask } }: MessageEvent<Asked>)
 	let told: Told;
 	try {
 		last = shareUnchanged(last, diagram);
-		told = { serial, answer: answer(last, kind, ask as never) };
+		told = { serial, answer: answer(last, kind, ask as never, (done, of) => self.postMessage({ serial, done, of } satisfies Told)) };
 	} catch (error) {
 		told = { serial, fault: error instanceof Error ? error.message : String(error) };
 	}

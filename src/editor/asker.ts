@@ -13,7 +13,11 @@ export interface Asked {
 	readonly ask: unknown;
 }
 
-export type Told = { readonly serial: number; readonly answer: unknown } | { readonly serial: number; readonly fault: string };
+export type Told =
+	| { readonly serial: number; readonly answer: unknown }
+	| { readonly serial: number; readonly fault: string }
+	/** Not an answer yet: steps done, of so many. */
+	| { readonly serial: number; readonly done: number; readonly of: number };
 
 /** The part of `Worker` that is used, so that tests can stand in for it. */
 export interface AnswerWorker {
@@ -24,17 +28,20 @@ export interface AnswerWorker {
 }
 
 /** Those that may run for seconds. Stopping a quick one would only cost what the worker remembers. */
-const SLOW: ReadonlySet<QuestionKind> = new Set(['remedies']);
+const SLOW: ReadonlySet<QuestionKind> = new Set(['remedies', 'full-bus']);
 
 interface Waiting {
 	readonly asked: Asked;
 	readonly told: (answer: unknown) => void;
 	readonly failed: (reason: string) => void;
+	readonly progress: (done: number, of: number) => void;
 }
 
 export interface Listener<Answer> {
 	told(answer: Answer): void;
 	failed(reason: string): void;
+	/** How far a long answer is. */
+	progress?(done: number, of: number): void;
 }
 
 export class Asker {
@@ -51,10 +58,10 @@ export class Asker {
 		diagram: Diagram,
 		kind: Kind,
 		ask: Questions[Kind]['ask'],
-		{ told, failed }: Listener<Questions[Kind]['answer']>
+		{ told, failed, progress = () => {} }: Listener<Questions[Kind]['answer']>
 	): () => void {
 		const asked = { serial: (this.#serial += 1), diagram, kind, ask };
-		const waiting: Waiting = { asked, told: told as Waiting['told'], failed };
+		const waiting: Waiting = { asked, told: told as Waiting['told'], failed, progress };
 		this.#queue.push(waiting);
 		this.#next();
 		return () => this.#drop(waiting);
@@ -90,8 +97,17 @@ export class Asker {
 		const worker = this.makeWorker();
 		worker.onmessage = ({ data }) => {
 			if (data.serial !== this.#running?.asked.serial) return;
-			const { told, failed } = this.#running;
+			const { told, failed, progress } = this.#running;
 			const wanted = this.#wanted;
+			if ('of' in data) {
+				if (wanted) progress(data.done, data.of);
+				else {
+					// Nobody waits for it, and it is far from its end.
+					this.#halt();
+					this.#next();
+				}
+				return;
+			}
 			this.#running = null;
 			if (wanted) {
 				if ('answer' in data) told(data.answer);

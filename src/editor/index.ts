@@ -6,5 +6,6 @@ export { copyText, deleteSelection, duplicate, nudge, pasteText, selectAll, turn
 export { hireCheckWorker, type CheckAnswer, type CheckRequest, type CheckWorker } from './checker.ts';
 export { Asker, hireAnswerWorker, type AnswerWorker, type Asked, type Told } from './asker.ts';
 export type { LoadLoss, QuestionKind, Questions, RemedyOffer } from './answers.ts';
+export type { FullBusOffer, PlacementOffer } from './full-bus-offer.ts';
 export { conductorName, partName, studName } from './names.ts';
 export { GRID_MM } from './new-part.ts';

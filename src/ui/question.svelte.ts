@@ -12,18 +12,22 @@ export class Question<Kind extends QuestionKind> {
 	answer = $state.raw<{ readonly of: Diagram; readonly is: Questions[Kind]['answer'] } | null>(null);
 	fault = $state<string | null>(null);
 	waiting = $state(false);
+	/** How far a long answer is; null before anything is known. */
+	progress = $state.raw<{ readonly done: number; readonly of: number } | null>(null);
 
 	/** @param put read in an effect; null asks nothing */
 	constructor(asker: Asker, kind: Kind, put: () => Put<Kind> | null) {
 		$effect(() => {
 			const question = put();
 			this.waiting = question !== null;
+			this.progress = null;
 			if (!question) {
 				this.answer = null;
 				return;
 			}
 			const { diagram, ask } = question;
 			return asker.ask(diagram, kind, ask, {
+				progress: (done, of) => (this.progress = { done, of }),
 				told: (is) => {
 					this.answer = { of: diagram, is };
 					this.fault = null;

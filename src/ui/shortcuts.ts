@@ -1,6 +1,8 @@
 /** Keys of the window. Each does what a button does as well. */
 import { deleteSelection, duplicate, GRID_MM, nudge, SELECT, selectAll, turn } from '#editor';
 import type { Workbench } from './context.ts';
+import { openFullBus } from './full-bus/fused-buses.ts';
+import { fullBusTexts } from './full-bus-texts.ts';
 import { texts } from './texts.ts';
 import { dropDraft, hasDraft, isTyping } from './typing.ts';
 
@@ -19,6 +21,7 @@ export const SHORTCUTS: readonly { readonly keys: readonly string[]; readonly te
 	{ keys: ['Alt ←', 'Alt →', 'Alt ↑', 'Alt ↓'], text: texts.help.nudgeFromOutline },
 	{ keys: ['V', 'C', 'H'], text: `${texts.tools.select}, ${texts.tools.connect}, ${texts.tools.pan}` },
 	{ keys: ['F'], text: texts.view.fit },
+	{ keys: ['L'], text: fullBusTexts.key },
 	{ keys: ['+', '−'], text: `${texts.view.zoomIn}, ${texts.view.zoomOut}` },
 	{ keys: ['Esc'], text: texts.help.escape },
 	{ keys: ['?'], text: texts.help.title }
@@ -62,6 +65,7 @@ export function shortcutHandler(workbench: Workbench): (event: KeyboardEvent) =>
 		c: () => editor.setTool({ kind: 'connect', from: null }),
 		h: () => editor.setTool({ kind: 'pan' }),
 		f: () => view.canvas?.fit(),
+		l: () => openFullBus(workbench),
 		'+': () => view.canvas?.zoomBy(1.25),
 		'-': () => view.canvas?.zoomBy(1 / 1.25),
 		'?': () => (view.dialog = 'help'),

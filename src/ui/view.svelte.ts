@@ -6,10 +6,11 @@ import type { ItemKey } from '#core/diagram';
 import type { LensId } from '#core/explain';
 import type { Point } from '#core/geometry';
 import { Coverage } from './coverage.ts';
+import { FullBusForm } from './full-bus/form.svelte.ts';
 import { Theme } from './theme.svelte.ts';
 
 export type PanelName = 'shelf' | 'outline' | 'inspector' | 'findings';
-export type DialogName = 'help' | 'cautions' | 'examples';
+export type DialogName = 'help' | 'cautions' | 'examples' | 'full-bus';
 
 export interface Question {
 	readonly title: string;
@@ -44,6 +45,8 @@ export class View {
 	/** The one sheet that is up on a small screen; null shows the whole canvas. */
 	sheet = $state<PanelName | null>('findings');
 	dialog = $state<DialogName | null>(null);
+	/** What was last asked of the full bus. */
+	readonly fullBus = new FullBusForm();
 	menu = $state.raw<{ readonly at: Point; readonly key: ItemKey | null } | null>(null);
 	zoom = $state(1);
 	/** What the drawing is coloured by, until it is switched off. */

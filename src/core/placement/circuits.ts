@@ -130,8 +130,8 @@ export function newcomersOf(diagram: Diagram, circuits: readonly NewCircuit[]): 
 	}));
 }
 
-const BESIDE_MM = { x: 280, y: 260 };
-const STEP_MM = { x: 150, y: 0 };
+const BESIDE_MM = { x: 300, y: -200 };
+const STEP_MM = { x: 160, y: 0 };
 
 /** Draws the device and both conductors between it and its landing. */
 export function drawCircuit(
@@ -163,20 +163,27 @@ export function drawCircuit(
 /** Of the part a block sits on, or of the part itself. */
 const hostAt = ({ parts, mounts }: Diagram, { part }: TerminalRef): Point => parts[mounts[part]?.part ?? part]!.at;
 
-/** Beside the bus, where nothing is drawn yet. */
+/** As near to where it is wanted as nothing is drawn yet. */
 export function freeAt(diagram: Diagram, bus: Point, beside: Point): Point {
 	const bodies = Object.keys(diagram.parts).flatMap((id) => partBox(diagram, id) ?? []);
 	const isFree = (at: Point) =>
 		bodies.every(
 			(box) => at.x + ROOM_MM.x < box.minX || at.x - ROOM_MM.x > box.maxX || at.y + ROOM_MM.y < box.minY || at.y - ROOM_MM.y > box.maxY
 		);
-	const places = ROWS.map((row) => ({ x: Math.round(bus.x + beside.x), y: Math.round(bus.y + row * beside.y) }));
-	return places.find(isFree) ?? places[0]!;
+	const wanted = { x: Math.round(bus.x + beside.x), y: Math.round(bus.y + beside.y) };
+	return AROUND.map(({ x, y }) => ({ x: wanted.x + x, y: wanted.y + y })).find(isFree) ?? wanted;
 }
 
 /** Half of what a new device and its conductors take, mm. */
-const ROOM_MM = { x: 65, y: 60 };
-const ROWS = [1, 1.5, 2, 2.5, 3, 3.5, 4, 5, 6, -1, -1.5, -2, -2.5, -3];
+const ROOM_MM = { x: 75, y: 75 };
+const STEP = 50;
+const FAR = 30;
+
+/** Offsets in a wide square, nearest first. */
+const AROUND: readonly Point[] = Array.from({ length: (2 * FAR + 1) ** 2 }, (_, index) => ({
+	x: ((index % (2 * FAR + 1)) - FAR) * STEP,
+	y: (Math.floor(index / (2 * FAR + 1)) - FAR) * STEP
+})).toSorted((a, b) => Math.hypot(a.x, a.y) - Math.hypot(b.x, b.y));
 
 /** The emptiest stud for a return on the bus that most returns of these circuits land on; that bus gets longer where it is full. */
 export function returnStud(sketch: Sketch, bus: PartId): TerminalRef {

@@ -27,13 +27,12 @@ export function fullBusOptions(diagram: Diagram, request: FullBusRequest, tried?
 		return drawn(diagram, request, plan);
 	});
 	const whereverItLands = common(drafts);
-	const shared = new Set(whereverItLands.map(alike));
-	const options = drafts.map((option) => judged(option, shared));
+	const options = drafts.map((option) => judged(option, whereverItLands));
 	options.sort((a, b) => Number(b.feasible) - Number(a.feasible) || Number(a.asks !== null) - Number(b.asks !== null) || a.cost - b.cost);
 
 	const refused = shortcuts.map((plan, index): PlacementOption => {
 		tried?.(plans.length + index, of);
-		const option = judged(drawn(diagram, request, plan), shared);
+		const option = judged(drawn(diagram, request, plan), whereverItLands);
 		return { ...option, feasible: false, shortcut: true, reasons: [plan.why, ...option.reasons], command: null };
 	});
 	return { options: [...options, ...refused], whereverItLands, free: freePositions(diagram, request.bus) };
@@ -56,8 +55,9 @@ function drawn(before: Diagram, request: FullBusRequest, { id, title, draw }: Pl
 	} catch (error) {
 		if (!(error instanceof Refused)) throw error;
 		const nothing = { asks: null, added: [], cleared: [], buys: [], disturbed: [], notes: [], risks: [], figures: null };
-		return { ...frame, ...nothing, reasons: [error.message], cost: Infinity, costs: [], command: null, diagram: null };
+		return { ...frame, ...nothing, reasons: [error.message], cost: Infinity, costs: [], command: null, sketched: null, diagram: null };
 	}
+	const command = compose(`land ${request.circuits.map(({ name }) => name).join(', ')}`, sketch.commands);
 	return {
 		...frame,
 		...judge(before, sketch, request),
@@ -65,7 +65,8 @@ function drawn(before: Diagram, request: FullBusRequest, { id, title, draw }: Pl
 		reasons: [],
 		buys: sketch.buys.map(({ text }) => text),
 		cost: 0,
-		command: compose(`land ${request.circuits.map(({ name }) => name).join(', ')}`, sketch.commands),
+		command,
+		sketched: command,
 		diagram: sketch.diagram
 	};
 }
@@ -88,14 +89,23 @@ function common(options: readonly PlacementOption[]): Finding[] {
 	return first.added.filter((finding) => isSerious(finding) && keys.every((set) => set.has(alike(finding))));
 }
 
-function judged(option: PlacementOption, shared: ReadonlySet<string>): PlacementOption {
-	const own = option.added.filter((finding) => !shared.has(alike(finding)));
+/** The same cause found for no more things: a short cut lands fewer circuits. */
+const isWithin = (finding: Finding, other: Finding): boolean =>
+	finding.rule === other.rule &&
+	finding.severity === other.severity &&
+	finding.subjects.every(({ kind, id }) => other.subjects.some((subject) => subject.kind === kind && subject.id === id));
+
+function judged(option: PlacementOption, shared: readonly Finding[]): PlacementOption {
+	const own = option.added.filter((finding) => !shared.some((other) => isWithin(finding, other)));
+	// What is found for more things than before is not gone.
+	const cleared = option.cleared.filter((finding) => !option.added.some((other) => isWithin(finding, other)));
 	const errors = own.filter((finding) => isError(finding) && isOpen(finding));
 	const warnings = own.filter((finding) => finding.severity === 'warning' && isOpen(finding));
 	const costs = [...warningCost(warnings.length), ...option.costs].toSorted((a, b) => b.cost - a.cost);
 	return {
 		...option,
 		own,
+		cleared,
 		feasible: option.diagram !== null && errors.length === 0,
 		reasons: [...option.reasons, ...errors.map(({ message }) => message)],
 		costs,

@@ -79,8 +79,10 @@ export interface PlacementOption {
 	readonly cost: number;
 	/** What it is made of, dearest first. */
 	readonly costs: readonly PlacementCost[];
-	/** The change as one undo step; null where it cannot be drawn. */
+	/** The change as one undo step; null where it cannot be drawn, or is never to be done. */
 	readonly command: Command | null;
+	/** The same for a short cut too, to be looked at. */
+	readonly sketched: Command | null;
 	/** The diagram after it; null likewise. */
 	readonly diagram: Diagram | null;
 }
