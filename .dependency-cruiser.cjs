@@ -71,6 +71,7 @@ const mayImport = {
 	'core/remedies': ['core'],
 	'core/placement': ['core'],
 	'core/explain': ['core'],
+	'core/revisions': ['core'],
 	'core/reports': ['core'],
 	'core/examples': ['core'],
 	editor: ['core', 'files', 'canvas/host', 'canvas/index'],
@@ -87,7 +88,7 @@ const packagesOf = {
 	'core/geometry': ['rbush', 'flatbush'],
 	'core/diagram': ['zod', 'immer'],
 	'core/parts': ['zod'],
-	'core/(?:units|tables|graphics|conductors|profiles|layout|routing|network|solver|protection|faults|readings|energy|studs|rules|drawing|elevation|check|remedies|placement|explain|reports|examples)':
+	'core/(?:units|tables|graphics|conductors|profiles|layout|routing|network|solver|protection|faults|readings|energy|studs|rules|drawing|elevation|check|remedies|placement|explain|revisions|reports|examples)':
 		[],
 	canvas: ['konva'],
 	handoff: ['jspdf']
