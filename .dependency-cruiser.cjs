@@ -83,13 +83,16 @@ const mayImport = {
 	cli: ['core']
 };
 
-/** Packages a layer may use, beside those of the layers below. */
+/** Packages a layer may use, beside those of the layers below. Core folders that are not named use none. */
 const packagesOf = {
+	...Object.fromEntries(
+		Object.keys(mayImport)
+			.filter((layer) => layer.startsWith('core/'))
+			.map((layer) => [layer, []])
+	),
 	'core/geometry': ['rbush', 'flatbush'],
 	'core/diagram': ['zod', 'immer'],
 	'core/parts': ['zod'],
-	'core/(?:units|tables|graphics|conductors|profiles|layout|routing|network|solver|protection|faults|readings|energy|studs|rules|drawing|elevation|check|remedies|placement|explain|revisions|reports|examples)':
-		[],
 	canvas: ['konva'],
 	handoff: ['jspdf']
 };

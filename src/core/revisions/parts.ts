@@ -1,4 +1,3 @@
-import type * as z from 'zod';
 import type { Content, Part, PartId } from '#core/diagram';
 import { describe, fieldMeta, type FieldMeta } from '#core/parts';
 import { compactNumber } from '#core/units';
@@ -53,7 +52,7 @@ function mountChange({ before, after }: Pair, id: PartId): DrawingChange[] {
 /** "100 A to 80 A" for a fuse’s rating, which needs no title; "positions 6 to 8"; "position 3: 40 A to 50 A". */
 function paramTexts(old: Part, now: Part): string[] {
 	const [was, is] = [describe(old), describe(now)];
-	const shape = was.definition?.params.shape as Record<string, z.ZodType> | undefined;
+	const shape = was.definition?.params.shape as Record<string, Parameters<typeof fieldMeta>[0]> | undefined;
 	return ids(was.params, is.params).flatMap((key) => {
 		const [a, b] = [was.params[key], is.params[key]];
 		if (same(a, b)) return [];
