@@ -33,7 +33,7 @@ for (const [folder, tests] of Object.entries(TESTS)) {
 		.map((name) => `src/core/${folder}/${name}.ts`);
 	if (mutate.length === 0) continue;
 
-	process.env.MUTATION_TESTS = tests.join(',');
+	process.env.MUTATION_TESTS = tests.join(' ');
 	const started = Date.now();
 	const mutants = await new Stryker({ configFile: CONFIG, mutate, jsonReporter: { fileName: `${OUT}/${folder}.json` } }).runMutationTest();
 	const scores = mutate.map((file) => tell(file, mutants));

@@ -22,7 +22,7 @@ class InPlaceRunner {
 	async init() {
 		register('./resolve.mjs', import.meta.url);
 		this.vitest = await import('./vitest-in-place.mjs');
-		this.files = globSync(process.env.MUTATION_TESTS.split(',')).sort();
+		this.files = globSync(process.env.MUTATION_TESTS.split(' ')).sort();
 		// What runs while the core is loaded belongs to no test.
 		for (const file of this.files) await this.load(file);
 	}

@@ -52,7 +52,7 @@ export const chargeVoltage = defineRule({
 			const blocks = Math.max(1, Math.round((2 * railV) / 12.9) / 2);
 			const [fromV, toV] = [range.fromV * blocks, range.toV * blocks];
 			if (!exceeds(fromV, source.setV) && !exceeds(source.setV, toV)) continue;
-			const isOtherSystem = source.setV > 1.25 * toV || source.setV < 0.75 * fromV;
+			const isOtherSystem = exceeds(source.setV, 1.25 * toV) || exceeds(0.75 * fromV, source.setV);
 			yield {
 				message: isOtherSystem ? 'wrongSystem' : 'mismatch',
 				severity: isOtherSystem ? 'error' : 'warning',

@@ -1,5 +1,6 @@
 import { ampsText } from '#core/units';
 import { chassisOf } from './chassis.ts';
+import { exceeds } from './conductor-words.ts';
 import { defineRule } from './define.ts';
 import type { Severity } from './finding.ts';
 import type { Study } from './study.ts';
@@ -37,7 +38,7 @@ export const chassisUsedAsReturn = defineRule({
 			.filter(({ point }) => point.status === 'solved')
 			.map(({ id, point }) => ({ id, currentA: loads.reduce((sum, { index }) => sum + point.loadA[index]!, 0) }))
 			.reduce<{ id: string | null; currentA: number }>((a, b) => (b.currentA > a.currentA ? b : a), { id: null, currentA: 0 });
-		if (worst.currentA <= LEAST_A) return;
+		if (!exceeds(worst.currentA, LEAST_A)) return;
 		const parts = [...new Set(loads.map(({ part }) => part))];
 		yield {
 			message: 'returns',

@@ -1,6 +1,7 @@
 import { cableDiameterMm, gaugeText } from '#core/conductors';
 import { COVER_AIR_MM } from '#core/studs';
 import { compactNumber } from '#core/units';
+import { exceeds } from './conductor-words.ts';
 import { defineRule } from './define.ts';
 import { conductorSubject, studSubject, subjects } from './subjects.ts';
 import { capital } from './words.ts';
@@ -35,7 +36,7 @@ export const coverClearance = defineRule({
 				for (const id of lugs) {
 					const { gauge } = study.diagram.conductors[id]!;
 					const cableMm = cableDiameterMm(gauge);
-					if (cableMm <= coverSlotMm) continue;
+					if (!exceeds(cableMm, coverSlotMm)) continue;
 					yield {
 						message: 'cable',
 						data: { name: study.conductorName(id), gauge: gaugeText(gauge), stud, cableMm, slotMm: coverSlotMm },
@@ -45,7 +46,7 @@ export const coverClearance = defineRule({
 			}
 			const nut = layers.findLast(({ item }) => item.kind === 'nut');
 			const topMm = heightMm + (nut?.thicknessMm ?? 0);
-			if (coverHeightMm === null || topMm + COVER_AIR_MM <= coverHeightMm) continue;
+			if (coverHeightMm === null || !exceeds(topMm + COVER_AIR_MM, coverHeightMm)) continue;
 			yield {
 				message: 'height',
 				data: { stud, heightMm: topMm, coverMm: coverHeightMm },

@@ -1,4 +1,5 @@
 import { voltsText } from '#core/units';
+import { exceeds } from './conductor-words.ts';
 import { defineRule } from './define.ts';
 import { deviceKind, deviceNames, devicesOf, isUnverified, ratedVolts, type DeviceBranch } from './device-limits.ts';
 import { groupBy } from './group-by.ts';
@@ -44,13 +45,13 @@ export const fuseVoltageRating = defineRule({
 		const judged = devicesOf(study).flatMap((branch) => {
 			const rated = ratedVolts(branch.device);
 			const volts = reachedV(branch);
-			return rated !== null && volts > 0 && rated.value < MARGIN * volts ? [{ branch, rated, volts }] : [];
+			return rated !== null && volts > 0 && exceeds(MARGIN * volts, rated.value) ? [{ branch, rated, volts }] : [];
 		});
 		const keyOf = ({ branch, rated }: (typeof judged)[number]) => `${study.nets.of(branch.a)} ${rated.value} ${deviceKind(branch.device)}`;
 		for (const alike of groupBy(judged, keyOf).values()) {
 			const [{ branch, rated }] = alike as [(typeof judged)[number]];
 			const volts = Math.max(...alike.map((item) => item.volts));
-			const isOver = volts > rated.value;
+			const isOver = exceeds(volts, rated.value);
 			yield {
 				message: isOver ? 'over' : 'close',
 				severity: isOver ? 'error' : 'warning',

@@ -1,3 +1,4 @@
+import { exceeds } from './conductor-words.ts';
 import { defineRule } from './define.ts';
 import { conductorSubject, subjects } from './subjects.ts';
 
@@ -29,7 +30,7 @@ export const missingLabel = defineRule({
 			message: 'missing',
 			data: { count: bare.length, first: bare[0]!.name.replace('unlabelled ', '') },
 			at: subjects(bare.map(({ id }) => conductorSubject(id))),
-			severity: heaviest < LITTLE_A ? 'note' : 'warning'
+			severity: exceeds(heaviest, LITTLE_A) ? 'warning' : 'note'
 		};
 	}
 });

@@ -1,5 +1,6 @@
 import { metresText } from '#core/units';
 import { chassisOf } from './chassis.ts';
+import { exceeds } from './conductor-words.ts';
 import { defineRule } from './define.ts';
 import { onlyConductorAt } from './load-feed.ts';
 import type { ConductorView, Study } from './study.ts';
@@ -36,7 +37,7 @@ export const oneWayLengthDoubt = defineRule({
 			if (positive.lengthAssumed || negative.lengthAssumed) continue;
 			if (!endsRun(study, positive, load.part) || !endsRun(study, negative, load.part)) continue;
 			const [longer, shorter] = positive.lengthM > negative.lengthM ? [positive, negative] : [negative, positive];
-			if (longer.lengthM <= RATIO * shorter.lengthM || longer.lengthM - shorter.lengthM <= LEAST_M) continue;
+			if (!exceeds(longer.lengthM, RATIO * shorter.lengthM) || !exceeds(longer.lengthM - shorter.lengthM, LEAST_M)) continue;
 			yield {
 				message: 'differ',
 				data: {

@@ -1,5 +1,6 @@
 import { ampsText, percentText } from '#core/units';
 import { banksOf, batteriesOf, caseName, stringA, stringAh, wholeCases, worstCase, type Bank, type BatteryString } from './banks.ts';
+import { exceeds } from './conductor-words.ts';
 import { defineRule } from './define.ts';
 import type { Severity } from './finding.ts';
 import type { CaseResult, Study } from './study.ts';
@@ -38,13 +39,13 @@ export const stringPathsUnequal = defineRule({
 		for (const bank of banksOf(study).banks) {
 			if (bank.strings.length < 2) continue;
 			const worst = worstCase(wholeCases(study, bank), (result) => Math.abs(bankA(bank, result)));
-			if (!worst || worst.value < LEAST_A) continue;
+			if (!worst || !exceeds(worst.value, LEAST_A)) continue;
 			const { result } = worst;
 			const totalA = bankA(bank, result);
 			const totalAh = bank.strings.reduce((sum, string) => sum + stringAh(string), 0);
 			const above = (string: BatteryString) => 100 * (stringA(string, result) / totalA / (stringAh(string) / totalAh) - 1);
 			const most = bank.strings.reduce((a, b) => (above(b) > above(a) ? b : a));
-			const level = LEVELS.find(({ abovePercent }) => above(most) > abovePercent);
+			const level = LEVELS.find(({ abovePercent }) => exceeds(above(most), abovePercent));
 			if (!level) continue;
 			yield {
 				message: 'unequal',

@@ -1,5 +1,6 @@
 import { ampsText, voltsText } from '#core/units';
 import { batteryMismatch } from './clashing-batteries.ts';
+import { exceeds } from './conductor-words.ts';
 import { defineRule } from './define.ts';
 import { partSubject, subjects } from './subjects.ts';
 import { capital, listed, partName } from './words.ts';
@@ -37,7 +38,7 @@ export const unequalVoltageParallel = defineRule({
 					currentA: Math.abs(study.atRest.batteryA[battery.index]!)
 				},
 				at: subjects(parts.map(partSubject)),
-				severity: Math.abs(excessV) > SLIGHT_SHARE * study.diagram.system.nominalV ? 'fatal' : 'warning'
+				severity: exceeds(Math.abs(excessV), SLIGHT_SHARE * study.diagram.system.nominalV) ? 'fatal' : 'warning'
 			};
 		}
 	}

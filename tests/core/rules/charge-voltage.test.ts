@@ -54,6 +54,31 @@ testRule(chargeVoltage, {
 			at,
 			severity: 'warning'
 		},
+		'a quarter too much is still this system': {
+			diagram: charger(18.25),
+			says: 'C charges to 18.25 V; B should be charged to 14.2 V to 14.6 V.',
+			at,
+			severity: 'warning'
+		},
+		'more than a quarter too much is another': {
+			diagram: charger(18.3),
+			says: 'C charges to 18.3 V, but B need 14.2 V to 14.6 V: it is made for another system voltage.',
+			remedy: 'Use a charger for this system voltage.',
+			at,
+			severity: 'error'
+		},
+		'a quarter too little is still this system': {
+			diagram: charger(10.65),
+			says: 'C charges to 10.65 V; B should be charged to 14.2 V to 14.6 V.',
+			at,
+			severity: 'warning'
+		},
+		'more than a quarter too little is another': {
+			diagram: charger(10.6),
+			says: 'C charges to 10.6 V, but B need 14.2 V to 14.6 V: it is made for another system voltage.',
+			at,
+			severity: 'error'
+		},
 		'a 24 V charger on 12 V': {
 			diagram: charger(28.8),
 			says: 'C charges to 28.8 V, but B need 14.2 V to 14.6 V: it is made for another system voltage.',

@@ -20,7 +20,7 @@ const station = (fuse: Record<string, string | number>, setV: number, cases = { 
 testRule(fuseVoltageRating, {
 	valid: {
 		'Class T on 48 V': station({ family: 'class-t', fuseA: 100 }, 57.6),
-		'a given rating of 60.5 V above 57.6 V by 5 %': station({ family: 'strip-sf51', fuseA: 100, ratedV: 60.5 }, 57.6),
+		'a given rating of 60.48 V above 57.6 V by 5 %': station({ family: 'strip-sf51', fuseA: 100, ratedV: 60.48 }, 57.6),
 		'strip fuses on 24 V, charged to 29.2 V': circuit(
 			{ b: ['battery', { nominalV: 24 }], f: ['inline-fuse', { family: 'strip-sf51', fuseA: 100 }], s: ['mains-charger', { setV: 29.2 }] },
 			[
@@ -48,6 +48,13 @@ testRule(fuseVoltageRating, {
 		'58 V fuses that leave 0.7 %': {
 			diagram: station({ family: 'strip-sf51', fuseA: 100, ratedV: 58 }, 57.6),
 			says: 'F (strip fuse SF51) is made for up to 58 V, hardly more than the 57.6 V the circuit reaches while charging or at rest.',
+			at: ['part:f'],
+			severity: 'warning'
+		},
+		'a rating of just what the circuit reaches': {
+			diagram: station({ family: 'strip-sf51', fuseA: 100, ratedV: 57.6 }, 57.6),
+			says: 'F (strip fuse SF51) is made for up to 57.6 V, hardly more than the 57.6 V the circuit reaches while charging or at rest.',
+			remedy: 'Fit a type made for a higher voltage of direct current.',
 			at: ['part:f'],
 			severity: 'warning'
 		},

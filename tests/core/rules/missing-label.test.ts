@@ -23,6 +23,18 @@ testRule(missingLabel, {
 			at: ['conductor:W1', 'conductor:W2'],
 			severity: 'warning'
 		},
+		'one amp is still little': {
+			diagram: labelled('C1+', '', 1),
+			says: 'The conductor from L − to B − has no label.',
+			at: ['conductor:W2'],
+			severity: 'note'
+		},
+		'more than an amp is not': {
+			diagram: labelled('C1+', '', 1.01),
+			says: 'The conductor from L − to B − has no label.',
+			at: ['conductor:W2'],
+			severity: 'warning'
+		},
 		'one that carries next to nothing': {
 			diagram: labelled('C1+', '', 0.2),
 			says: 'The conductor from L − to B − has no label.',

@@ -13,6 +13,7 @@ testRule(oneWayLengthDoubt, {
 		'equal lengths': pair(3, 3),
 		'30 % more': pair(3.9, 3),
 		'a short pair': pair(0.6, 0.2),
+		'half a metre more': pair(1.1, 0.6),
 		'a positive in two parts, with a switch between': circuit({ b: ['battery'], q: ['battery-disconnect'], l: ['load'] }, [
 			['b.pos', 'q.in', { lengthM: 2 }],
 			['q.out', 'l.pos', { lengthM: 2 }],
@@ -29,6 +30,12 @@ testRule(oneWayLengthDoubt, {
 		'there and back in the positive': {
 			diagram: pair(6, 3),
 			says: 'W1 to L is 6 m long, W2 3 m; one of them may be the length there and back.',
+			at: ['conductor:W1', 'conductor:W2', 'part:l'],
+			severity: 'note'
+		},
+		'just more than half a metre': {
+			diagram: pair(1.11, 0.6),
+			says: 'W1 to L is 1.11 m long, W2 0.6 m; one of them may be the length there and back.',
 			at: ['conductor:W1', 'conductor:W2', 'part:l'],
 			severity: 'note'
 		},

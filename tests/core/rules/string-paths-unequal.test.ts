@@ -39,7 +39,7 @@ testRule(stringPathsUnequal, {
 		// R2 = 6.430: 52.45 %, 4.9 % more than half.
 		'leads a little longer': bank(1.9),
 		'one battery switched off on purpose': bank(10, { levels: { b1: 0 } }),
-		'next to no current': bank(20, { draw: 0.9 }),
+		'next to no current': bank(20, { draw: 1 }),
 		// R2 = 6.497 + 5 at 50 Ah: 1 should carry two thirds, and carries 66 %.
 		'half the capacity at twice the resistance': circuit(
 			{
@@ -81,6 +81,12 @@ testRule(stringPathsUnequal, {
 			says: 'In "All on" the strings share the current unequally: B1 58.5 A and B2 41.5 A. B1 carries 17 % more than its share.',
 			at,
 			severity: 'warning'
+		},
+		'just more than an amp': {
+			diagram: bank(2, { draw: 1.01 }),
+			says: 'In "All on" the strings share the current unequally: B1 0.532 A and B2 0.478 A. B1 carries 5.4 % more than its share.',
+			at,
+			severity: 'note'
 		},
 		'far more': {
 			diagram: bank(2.5, { milliohm: 0.8 }),

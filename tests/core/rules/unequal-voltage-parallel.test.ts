@@ -34,6 +34,18 @@ testRule(unequalVoltageParallel, {
 			severity: 'fatal'
 		},
 		// 0.6 V around two batteries and two leads: 0.6 / 0.022847 = 26.3 A.
+		'a tenth of the nominal voltage, still the lesser matter: 1.2 / 0.022847 = 52.5 A': {
+			diagram: pair(13.8),
+			says: 'B2 and B1 form a loop whose voltages differ by 1.2 V: 52.5 A flows with everything switched off.',
+			at: ['part:b2', 'part:b1'],
+			severity: 'warning'
+		},
+		'more than a tenth of it': {
+			diagram: pair(13.81),
+			says: 'B2 and B1 form a loop whose voltages differ by 1.21 V: 53 A flows with everything switched off.',
+			at: ['part:b2', 'part:b1'],
+			severity: 'fatal'
+		},
 		'two chemistries in parallel, a lesser matter': {
 			diagram: pair(13.2),
 			says: 'B2 and B1 form a loop whose voltages differ by 0.6 V: 26.3 A flows with everything switched off.',
