@@ -78,8 +78,9 @@ const mayImport = {
 	canvas: ['core'],
 	files: ['core'],
 	handoff: ['core', 'files'],
-	ui: ['core', 'editor', 'canvas', 'files', 'handoff'],
-	routes: ['core', 'editor', 'canvas', 'files', 'ui', 'app'],
+	keeping: ['core'],
+	ui: ['core', 'editor', 'canvas', 'files', 'handoff', 'keeping'],
+	routes: ['core', 'editor', 'canvas', 'files', 'keeping', 'ui', 'app'],
 	cli: ['core']
 };
 
@@ -94,7 +95,8 @@ const packagesOf = {
 	'core/diagram': ['zod', 'immer'],
 	'core/parts': ['zod'],
 	canvas: ['konva'],
-	handoff: ['jspdf']
+	handoff: ['jspdf'],
+	keeping: ['idb', 'zod']
 };
 
 const layers = Object.entries(mayImport).map(([layer, below]) => ({

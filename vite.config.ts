@@ -14,7 +14,7 @@ export default defineConfig({
 				test: {
 					name: 'core',
 					environment: 'node',
-					include: ['tests/{core,canvas,files,support,cli}/**/*.test.ts']
+					include: ['tests/{core,canvas,files,keeping,support,cli}/**/*.test.ts']
 				}
 			},
 			{

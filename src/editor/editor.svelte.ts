@@ -3,7 +3,7 @@
  * check. The diagram is held raw: its identity is what canvas and checker compare, and proxies must not reach
  * commands.
  */
-import { redo, run, start, undo, type Command, type Diagram, type History, type ItemKey, type TerminalRef } from '#core/diagram';
+import { emptyDiagram, redo, run, start, undo, type Command, type Diagram, type History, type ItemKey, type TerminalRef } from '#core/diagram';
 import type { CanvasHost, Tool } from '#canvas';
 import type { CheckResult } from '#core/check';
 import type { Point } from '#core/geometry';
@@ -28,6 +28,20 @@ export interface EditorOptions {
 	readonly now?: () => number;
 }
 
+/** Whoever keeps the diagram hears of every step: run, undo and redo, but not of another diagram being loaded. */
+export type StepListener = (before: History, after: History) => void;
+
+/** How a kept history comes back. */
+export interface Resumed {
+	readonly fileName: string;
+	/** As it was last saved to its file; null when that is not what is shown now. */
+	readonly saved: Diagram | null;
+	readonly notes?: readonly string[];
+}
+
+/** Stands for what is in a file that is not as shown. */
+const NEVER_SAVED = emptyDiagram();
+
 export class Editor implements Pick<CanvasHost, 'run' | 'select' | 'setTool' | 'placePart' | 'connect' | 'announce'> {
 	#history = $state.raw<History>()!;
 	#saved = $state.raw<Diagram>()!;
@@ -40,6 +54,8 @@ export class Editor implements Pick<CanvasHost, 'run' | 'select' | 'setTool' | '
 	#focusedFinding = $state<string | null>(null);
 	#message = $state.raw<Message>({ text: '', kind: 'done', serial: 0 });
 	#notes = $state.raw<readonly string[]>([]);
+	#readOnly = $state<string | null>(null);
+	#onStep: StepListener | null = null;
 	/** Name of the file it was opened from or saved to; empty for a diagram that was never saved. */
 	fileName = $state('');
 	readonly #checker: Checker;
@@ -94,6 +110,10 @@ export class Editor implements Pick<CanvasHost, 'run' | 'select' | 'setTool' | '
 	get openingNotes(): readonly string[] {
 		return this.#notes;
 	}
+	/** Why nothing may be changed now, or null. */
+	get readOnly(): string | null {
+		return this.#readOnly;
+	}
 	/** As last opened or saved. */
 	get savedDiagram(): Diagram {
 		return this.#saved;
@@ -110,9 +130,15 @@ export class Editor implements Pick<CanvasHost, 'run' | 'select' | 'setTool' | '
 
 	/** Puts another diagram on the sheet. Its history starts empty; nothing of the former one remains. */
 	load(diagram: Diagram, fileName: string, notes: readonly string[] = []): void {
+		this.resume(start(diagram), { fileName, saved: diagram, notes });
+	}
+
+	/** Puts a kept diagram on the sheet, with the steps that can be undone and redone. */
+	resume(history: History, { fileName, saved, notes = [] }: Resumed): void {
+		const { diagram } = history;
 		this.#notes = notes;
-		this.#history = start(diagram);
-		this.#saved = diagram;
+		this.#history = history;
+		this.#saved = saved ?? NEVER_SAVED;
 		this.fileName = fileName;
 		this.#selection = NOTHING;
 		this.#tool = SELECT;
@@ -124,6 +150,24 @@ export class Editor implements Pick<CanvasHost, 'run' | 'select' | 'setTool' | '
 		this.#checker.check(diagram);
 	}
 
+	/** Shows the open diagram as it was changed elsewhere: what is selected and which tool is in hand stay. */
+	follow(history: History): void {
+		this.#history = history;
+		this.#selection = pruned(history.diagram, this.#selection);
+		this.#checker.check(history.diagram);
+	}
+
+	/** Refuses every change with this reason, until null. */
+	setReadOnly(reason: string | null): void {
+		this.#readOnly = reason;
+	}
+
+	/** @returns how to stop */
+	onStep(listener: StepListener): () => void {
+		this.#onStep = listener;
+		return () => (this.#onStep = null);
+	}
+
 	markSaved(diagram: Diagram, fileName: string): void {
 		this.#saved = diagram;
 		this.fileName = fileName;
@@ -131,7 +175,7 @@ export class Editor implements Pick<CanvasHost, 'run' | 'select' | 'setTool' | '
 
 	/** Runs a command as one undo step; with a `group`, runs close in time become one. Says and returns why it was refused. */
 	run(command: Command, options: { group?: string; quiet?: boolean } = {}): string | null {
-		const reason = command.refuse(this.diagram);
+		const reason = this.#readOnly ?? command.refuse(this.diagram);
 		if (reason !== null) {
 			this.#say(reason, 'refused');
 			return reason;
@@ -145,6 +189,7 @@ export class Editor implements Pick<CanvasHost, 'run' | 'select' | 'setTool' | '
 	}
 
 	undo(): void {
+		if (this.#readOnly !== null) return this.refuse(this.#readOnly);
 		const entry = this.#history.done.at(-1);
 		if (!entry) return this.#say(messages.nothingToUndo, 'refused');
 		this.#become(undo(this.#history));
@@ -153,6 +198,7 @@ export class Editor implements Pick<CanvasHost, 'run' | 'select' | 'setTool' | '
 	}
 
 	redo(): void {
+		if (this.#readOnly !== null) return this.refuse(this.#readOnly);
 		const entry = this.#history.undone.at(-1);
 		if (!entry) return this.#say(messages.nothingToRedo, 'refused');
 		this.#become(redo(this.#history));
@@ -204,9 +250,9 @@ export class Editor implements Pick<CanvasHost, 'run' | 'select' | 'setTool' | '
 	}
 
 	#become(history: History): void {
-		this.#history = history;
-		this.#selection = pruned(history.diagram, this.#selection);
-		this.#checker.check(history.diagram);
+		const before = this.#history;
+		this.follow(history);
+		this.#onStep?.(before, history);
 	}
 
 	#receive(result: CheckResult, of: Diagram): void {

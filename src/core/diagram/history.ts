@@ -43,12 +43,17 @@ export function run(history: History, command: Command, options: RunOptions = {}
 	if (patches.length === 0) return history;
 
 	const last = history.done.at(-1);
-	const merges = last && group !== null && last.group === group && nowMs - last.atMs < GROUP_MS && history.undone.length === 0;
-	const entry: Entry = merges
-		? { ...last, patches: [...last.patches, ...patches], inverse: [...inverse, ...last.inverse], atMs: nowMs }
-		: { label: command.label, patches, inverse, selection, group, atMs: nowMs };
-	const kept = merges ? history.done.slice(0, -1) : history.done.slice(-(DEPTH - 1));
-	return { diagram, done: [...kept, entry], undone: [] };
+	const merges = last !== undefined && group !== null && last.group === group && nowMs - last.atMs < GROUP_MS && history.undone.length === 0;
+	return append(history, diagram, { label: command.label, patches, inverse, selection, group, atMs: nowMs }, merges);
+}
+
+/** The history with one more entry; when it merges, the entry's patches are added to the last one's. */
+export function append(history: History, diagram: Diagram, added: Entry, merges: boolean): History {
+	const last = history.done.at(-1);
+	if (!merges || !last) return { diagram, done: [...history.done.slice(-(DEPTH - 1)), added], undone: [] };
+	const { patches, inverse, atMs } = added;
+	const entry = { ...last, patches: [...last.patches, ...patches], inverse: [...inverse, ...last.inverse], atMs };
+	return { diagram, done: [...history.done.slice(0, -1), entry], undone: [] };
 }
 
 export function undo(history: History): History {
