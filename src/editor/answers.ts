@@ -1,5 +1,6 @@
 /** Questions about a diagram that take too long for the thread that draws. Questions and answers are plain data. */
 import { change, type CaseId, type Change, type Diagram, type PartId, type StackItem, type StudKey } from '#core/diagram';
+import { thumbnails } from '#core/drawing';
 import { explain, voltsLost, type Explanation, type FigureId, type VoltsLost } from '#core/explain';
 import { arrangementOf, remediesFor, tryOrder, type Difference, type StudArrangement, type StudTrial } from '#core/remedies';
 import type { Picture } from '#core/drawing';
@@ -26,6 +27,8 @@ export interface Questions {
 	readonly 'full-bus': { readonly ask: FullBusRequest; readonly answer: FullBusOffer };
 	/** How a change looks on the drawing; null where it does not show. */
 	readonly picture: { readonly ask: PictureAsk; readonly answer: Picture | null };
+	/** The whole drawing small, as SVG text for each theme; null for an empty sheet. */
+	readonly thumbnail: { readonly ask: { readonly sizePx: number }; readonly answer: ReturnType<typeof thumbnails> };
 }
 export type QuestionKind = keyof Questions;
 
@@ -62,7 +65,8 @@ const ANSWERS: {
 	stud: (diagram, { stud, order }) => ({ order, trial: tryOrder(diagram, stud, order) }),
 	arrange: (diagram, { stud }) => arrangementOf(diagram, stud),
 	'full-bus': fullBusOffer,
-	picture
+	picture,
+	thumbnail: (diagram, { sizePx }) => thumbnails(diagram, sizePx)
 };
 
 function loadLoss(diagram: Diagram, load: PartId, caseId: CaseId | null): LoadLoss {

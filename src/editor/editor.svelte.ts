@@ -3,7 +3,18 @@
  * check. The diagram is held raw: its identity is what canvas and checker compare, and proxies must not reach
  * commands.
  */
-import { emptyDiagram, redo, run, start, undo, type Command, type Diagram, type History, type ItemKey, type TerminalRef } from '#core/diagram';
+import {
+	emptyDiagram,
+	redo,
+	run,
+	start,
+	undo,
+	type Command,
+	type Diagram,
+	type History,
+	type ItemKey,
+	type TerminalRef
+} from '#core/diagram';
 import type { CanvasHost, Tool } from '#canvas';
 import type { CheckResult } from '#core/check';
 import type { Point } from '#core/geometry';

@@ -2,6 +2,7 @@
 export type { Outcome } from './outcome.ts';
 export { fetchDiagram, openDiagram, readFile, type OpenedDiagram } from './open.ts';
 export { saveDiagram, saveDiagramAs, type Saved } from './save.ts';
+export { askToWrite, diskState, modifiedMsOf, type DiskState } from './disk.ts';
 export { download } from './download.ts';
 export { fileName } from './file-name.ts';
 export { askBeforeLeaving, hasUnsavedChanges } from './unsaved.ts';

@@ -7,6 +7,8 @@ export interface OpenedDiagram {
 	readonly fileName: string;
 	/** Where "save" writes back to; null where the browser gives no such thing. */
 	readonly handle: FileSystemFileHandle | null;
+	/** When the file was last written; null for one that is no file. */
+	readonly modifiedMs: number | null;
 	/** What was mended while reading, one sentence each. */
 	readonly notes: readonly string[];
 }
@@ -34,7 +36,7 @@ export async function readFile(file: File, handle: FileSystemFileHandle | null =
 			'Choose a file saved by this program.'
 		);
 	try {
-		return diagramFrom(await file.text(), file.name, handle);
+		return diagramFrom(await file.text(), file.name, handle, file.lastModified);
 	} catch (error) {
 		return unreadable(error);
 	}
@@ -45,16 +47,21 @@ export async function fetchDiagram(url: string, get: typeof fetch = fetch): Prom
 	try {
 		const response = await get(url);
 		if (!response.ok) return unfetched(`the server answered ${response.status}`);
-		return diagramFrom(await response.text(), url.split('/').at(-1) ?? '', null);
+		return diagramFrom(await response.text(), url.split('/').at(-1) ?? '', null, null);
 	} catch (error) {
 		return unfetched(messageOf(error));
 	}
 }
 
-function diagramFrom(text: string, fileName: string, handle: FileSystemFileHandle | null): Outcome<OpenedDiagram> {
+function diagramFrom(
+	text: string,
+	fileName: string,
+	handle: FileSystemFileHandle | null,
+	modifiedMs: number | null
+): Outcome<OpenedDiagram> {
 	const result = parseDiagram(text);
 	return result.ok
-		? done({ diagram: result.diagram, fileName, handle, notes: result.notes })
+		? done({ diagram: result.diagram, fileName, handle, modifiedMs, notes: result.notes })
 		: { status: 'failed', problems: result.problems };
 }
 

@@ -1,4 +1,5 @@
 import { serializeDiagram, type Diagram } from '#core/diagram';
+import { modifiedMsOf } from './disk.ts';
 import { download } from './download.ts';
 import { fileName } from './file-name.ts';
 import { cancelled, done, failed, isAbort, messageOf, type Outcome } from './outcome.ts';
@@ -8,6 +9,8 @@ export interface Saved {
 	readonly fileName: string;
 	/** For the next save; null after a download, where the browser does not say where the file went. */
 	readonly handle: FileSystemFileHandle | null;
+	/** When it was written, as the disk says; null when unknown. */
+	readonly modifiedMs: number | null;
 }
 
 /** Writes back to where the diagram was opened from or last saved to; the first time asks where. */
@@ -24,7 +27,7 @@ export async function saveDiagramAs(diagram: Diagram, pickers: Pickers = browser
 	const suggestedName = fileName(diagram.titleBlock.title);
 	if (!pickers.showSaveFilePicker) {
 		download(serializeDiagram(diagram), suggestedName, 'application/json', pickers.document);
-		return done({ fileName: suggestedName, handle: null });
+		return done({ fileName: suggestedName, handle: null, modifiedMs: null });
 	}
 	let handle: FileSystemFileHandle;
 	try {
@@ -41,7 +44,7 @@ async function write(diagram: Diagram, handle: FileSystemFileHandle): Promise<Ou
 		await file.write(serializeDiagram(diagram));
 		// Only closing replaces the old contents, so a write that fails half-way leaves the old file whole.
 		await file.close();
-		return done({ fileName: handle.name, handle });
+		return done({ fileName: handle.name, handle, modifiedMs: await modifiedMsOf(handle) });
 	} catch (error) {
 		return isAbort(error) ? cancelled : unwritten(error);
 	}

@@ -9,8 +9,8 @@ import { readVersion } from './versions.ts';
 export const ARCHIVE_FORMAT = 'wireworthy-archive';
 const ARCHIVE_VERSION = 1;
 
-/** Characters. A hundred large diagrams with forty versions each. */
-export const ARCHIVE_LIMIT = 200_000_000;
+/** Bytes. A hundred large diagrams with forty versions each. */
+const ARCHIVE_LIMIT = 200_000_000;
 const MOST_DIAGRAMS = 10_000;
 const MOST_VERSIONS = 100;
 
@@ -68,15 +68,23 @@ interface Incoming {
 }
 
 export type ArchiveRead =
-	| { readonly ok: true; readonly diagrams: readonly Incoming[]; /** One for each that is not taken. */ readonly refused: readonly string[] }
+	| {
+			readonly ok: true;
+			readonly diagrams: readonly Incoming[];
+			/** One for each that is not taken. */ readonly refused: readonly string[];
+	  }
 	| { readonly ok: false; readonly problem: Problem };
 
 const refuse = (what: string, why: string, remedy: string): ArchiveRead => ({ ok: false, problem: { path: '', what, why, remedy } });
 
-/** Every diagram passes the gate of a single file; one that does not is left out and named. */
-export function readArchive(text: string): ArchiveRead {
-	if (text.length > ARCHIVE_LIMIT)
+/** Every diagram passes the gate of a single file; one that does not is left out and named. Rejects when the browser cannot read the file. */
+export async function readArchive(file: Blob): Promise<ArchiveRead> {
+	if (file.size > ARCHIVE_LIMIT)
 		return refuse('The file is too large.', `At most ${ARCHIVE_LIMIT / 1e6} MB are read.`, 'Choose a file exported by this program.');
+	return archiveIn(await file.text());
+}
+
+function archiveIn(text: string): ArchiveRead {
 	let raw: unknown;
 	try {
 		raw = JSON.parse(text.replace(/^\uFEFF/, ''));

@@ -8,5 +8,5 @@ export { faultOf, KeepingError, type Fault, type FaultKind } from './fault.ts';
 export { checksum } from './sealed.ts';
 export { keepVersion, readVersion, VERSION_EVERY_MS } from './versions.ts';
 export { addDiagram, binKept, duplicateKept, emptyBin, readKept, renameKept, restoreKept, withTurn } from './tidy.ts';
-export { ARCHIVE_LIMIT, exportAll, importAll, readArchive, type ArchiveRead, type Exported } from './archive.ts';
+export { exportAll, importAll, readArchive, type ArchiveRead, type Exported } from './archive.ts';
 export { askToPersist, persistence, type Persistence } from './persistence.ts';

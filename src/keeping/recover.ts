@@ -55,9 +55,7 @@ function replay(base: RawHistory, seq: number, steps: readonly JournalRecord[]):
 }
 
 /** The diagram passes the same gate as a file. Undo steps do not fit one that was migrated or mended. */
-function readable(
-	raw: RawHistory
-): { ok: true; history: History; notes: readonly string[] } | { ok: false; problems: readonly Problem[] } {
+function readable(raw: RawHistory): { ok: true; history: History; notes: readonly string[] } | { ok: false; problems: readonly Problem[] } {
 	const read = parseDiagram(raw.diagram);
 	if (!read.ok) return read;
 	const { diagram, notes, migratedFrom } = read;

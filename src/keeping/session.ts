@@ -29,8 +29,8 @@ export type News =
 	| { readonly kind: 'put-back' };
 
 export interface Host {
-	/** Another history is to be shown: of a diagram just opened, or of this one as it was changed elsewhere. */
-	show(history: History, card: Card, how: 'opened' | 'followed'): void;
+	/** Another history is to be shown: of a diagram just opened, with what was mended in it, or of this one as it was changed elsewhere. */
+	show(history: History, card: Card, how: 'opened' | 'followed', notes: readonly string[]): void;
 	/** `state`, `fault` or `settled` may have changed. */
 	changed(): void;
 	tell(news: News): void;
@@ -181,7 +181,7 @@ export class Session {
 			// What could not be read must not stand between this and what follows.
 			if (recovered.lost > 0 || recovered.notes.length > 0) this.#writer!.renew();
 		} else this.#read(kept, recovered);
-		host.show(recovered.history, kept.card, 'opened');
+		host.show(recovered.history, kept.card, 'opened', recovered.notes);
 		host.changed();
 		return { ok: true, recovered };
 	}
@@ -346,7 +346,7 @@ export class Session {
 		}
 		if (this.#shown !== shown) return;
 		this.#shown = { history, seq, card };
-		host.show(history, card, 'followed');
+		host.show(history, card, 'followed', []);
 	}
 
 	#drop(): void {

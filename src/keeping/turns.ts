@@ -11,14 +11,16 @@ export interface Turn {
 	readonly taken: Promise<void>;
 }
 
+const LETTING_GO_MS = 300;
+
 const nameOf = (id: DiagramKey): string => `wireworthy-diagram-${id}`;
 
 export class Turns {
 	constructor(private readonly locks: Pick<LockManager, 'request'> | undefined = globalThis.navigator?.locks) {}
 
-	/** Null when another tab has it. */
-	take(id: DiagramKey): Promise<Turn | null> {
-		return this.#request(id, { ifAvailable: true });
+	/** Null when another tab has it. A turn let go of a moment ago takes as long to be free again. */
+	async take(id: DiagramKey): Promise<Turn | null> {
+		return (await this.#request(id, { ifAvailable: true })) ?? this.wait(id, AbortSignal.timeout(LETTING_GO_MS));
 	}
 
 	/** Waits in line. Null when the signal ended the waiting. */

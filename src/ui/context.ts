@@ -2,6 +2,7 @@
 import { createContext } from 'svelte';
 import type { Asker, Editor } from '#editor';
 import type { FileActions } from './file-actions.ts';
+import type { Keeping } from './keeping/keeping.svelte.ts';
 import type { View } from './view.svelte.ts';
 
 export interface Workbench {
@@ -9,6 +10,7 @@ export interface Workbench {
 	readonly view: View;
 	readonly asker: Asker;
 	readonly files: FileActions;
+	readonly keeping: Keeping;
 }
 
 export const [useWorkbench, provideWorkbench] = createContext<Workbench>();

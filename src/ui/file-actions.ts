@@ -1,19 +1,37 @@
 /** New, Open, Save, Examples: the editor's diagram on one side, the device's files on the other. */
-import { emptyDiagram, type Diagram, type Problem } from '#core/diagram';
+import { becomeDiagram, emptyDiagram, serializeDiagram, type Diagram, type Problem } from '#core/diagram';
 import type { Example } from '#core/examples';
 import { definitionOf } from '#core/parts';
 import type { Editor } from '#editor';
-import { fetchDiagram, hasUnsavedChanges, openDiagram, readFile, saveDiagram, type OpenedDiagram, type Outcome } from '#files';
+import {
+	askToWrite,
+	diskState,
+	fetchDiagram,
+	hasUnsavedChanges,
+	modifiedMsOf,
+	openDiagram,
+	readFile,
+	saveDiagram,
+	type OpenedDiagram,
+	type Outcome
+} from '#files';
+import { checksum, type Card, type KeptFile } from '#keeping';
+import { keepingTexts } from './keeping-texts.ts';
+import type { Keeping } from './keeping/keeping.svelte.ts';
 import { texts } from './texts.ts';
 import type { View } from './view.svelte.ts';
 
 export interface FileActions {
-	/** Asks first when there are changes that were not saved, as do all that replace the diagram. */
+	/** Asks first when there are changes that could not be kept, as do all that replace the diagram. */
 	newDiagram(): Promise<void>;
 	open(): Promise<void>;
 	/** A file dropped on the window. */
 	openFile(file: File): Promise<void>;
 	save(): Promise<void>;
+	/** A diagram kept in this browser. False when it was not opened. */
+	openKept(card: Card): Promise<boolean>;
+	/** Asks what to do when something else has written the open file. */
+	lookAtDisk(): Promise<void>;
 	/** `first`: by itself, when the program starts. */
 	openExample(example: Example, options?: { readonly first?: boolean }): Promise<void>;
 }
@@ -29,31 +47,51 @@ function unknownKinds({ parts }: Diagram): string[] {
 /** The status line has one line; the whole list stands with the findings. */
 const mended = (notes: readonly string[]): string[] => (notes.length < 2 ? [...notes] : [texts.file.mended(notes.length)]);
 
-export function createFileActions(editor: Editor, view: View): FileActions {
-	/** Where "save" writes back to, if the browser gives such a thing. */
-	let handle: FileSystemFileHandle | null = null;
+const fileOf = ({ fileName, handle, modifiedMs, diagram }: OpenedDiagram): KeptFile => ({
+	name: fileName,
+	handle,
+	modifiedMs,
+	sum: checksum(serializeDiagram(diagram))
+});
 
+export function createFileActions(editor: Editor, view: View, keeping: Keeping): FileActions {
+	/** Nothing is at risk where every change is kept; otherwise it is asked. */
 	async function mayLeave(): Promise<boolean> {
-		if (!hasUnsavedChanges(editor.savedDiagram, editor.diagram)) return true;
+		if ((await keeping.flush()) || !hasUnsavedChanges(editor.savedDiagram, editor.diagram)) return true;
 		const { discardTitle: title, discard: text, discardYes: yes, discardNo: no, discardSave: also } = texts.file;
 		const answer = await view.ask({ title, text, yes, no, also });
 		return answer === 'also' ? save() : answer;
 	}
 
+	/** Where to write; null to choose a place, undefined when it was called off. */
+	async function target(): Promise<FileSystemFileHandle | null | undefined> {
+		const { file } = keeping;
+		if (!file?.handle) return null;
+		if (!(await askToWrite(file.handle))) return null;
+		if ((await diskState(file.handle, file.modifiedMs)) !== 'changed') return file.handle;
+		const { changedTitle, onSave: text, overwrite: yes, elsewhere: also, cancel: no } = keepingTexts.disk;
+		const answer = await view.ask({ title: changedTitle(file.name), text, yes, also, no });
+		if (answer === 'also') return null;
+		return answer ? file.handle : undefined;
+	}
+
 	/** False when nothing was saved: refused, or called off. */
 	async function save(): Promise<boolean> {
+		const place = await target();
+		if (place === undefined) return false;
 		const { diagram } = editor;
-		const outcome = await saveDiagram(diagram, handle);
+		const outcome = await saveDiagram(diagram, place);
 		if (outcome.status === 'failed') editor.refuse(sentences(outcome.problems));
 		if (outcome.status !== 'done') return false;
-		handle = outcome.value.handle;
-		editor.markSaved(diagram, outcome.value.fileName);
-		editor.announce(texts.file.saved(outcome.value.fileName));
+		const { fileName, handle, modifiedMs } = outcome.value;
+		editor.markSaved(diagram, fileName);
+		keeping.saved({ name: fileName, handle, modifiedMs, sum: checksum(serializeDiagram(diagram)) });
+		editor.announce(texts.file.saved(fileName));
 		return true;
 	}
 
 	/** With `quiet`, a failure is told in the status line: at the start nobody asked for anything yet. */
-	function show(outcome: Outcome<OpenedDiagram>, name: string, quiet = false): void {
+	function show(outcome: Outcome<OpenedDiagram>, name: string, { quiet = false, isFile = true } = {}): void {
 		if (outcome.status === 'cancelled') return;
 		if (outcome.status === 'failed') {
 			editor.refuse(`${texts.file.notOpened(name)}. ${sentences(outcome.problems)}`);
@@ -61,18 +99,38 @@ export function createFileActions(editor: Editor, view: View): FileActions {
 			return;
 		}
 		const { diagram, fileName, notes } = outcome.value;
-		handle = outcome.value.handle;
 		editor.load(diagram, fileName, notes);
+		keeping.begin(isFile ? fileOf(outcome.value) : null);
 		view.fitSoon();
 		const said = [texts.file.opened(diagram.titleBlock.title || fileName), ...unknownKinds(diagram), ...mended(notes)];
 		editor.announce(said.join(' '));
 	}
 
+	/** When the file was found changed and the user kept what is open: not asked again until it changes once more. */
+	let leftAsItIs: number | null = null;
+
+	async function lookAtDisk(): Promise<void> {
+		const { file } = keeping;
+		if (!file?.handle || keeping.reading || view.question) return;
+		const modifiedMs = await modifiedMsOf(file.handle);
+		if (modifiedMs === null || file.modifiedMs === null || modifiedMs === file.modifiedMs || modifiedMs === leftAsItIs) return;
+		const { changedTitle, onFocus: text, load: yes, stay: no } = keepingTexts.disk;
+		leftAsItIs = modifiedMs;
+		if ((await view.ask({ title: changedTitle(file.name), text, yes, no })) !== true) return;
+		const outcome = await readFile(await file.handle.getFile(), file.handle);
+		if (outcome.status !== 'done') return show(outcome, file.name);
+		const { diagram } = outcome.value;
+		editor.run(becomeDiagram(keepingTexts.disk.step(file.name), diagram), { quiet: true });
+		editor.markSaved(editor.diagram, file.name);
+		keeping.setFile(fileOf(outcome.value));
+		editor.announce(keepingTexts.disk.loaded(file.name));
+	}
+
 	return {
 		async newDiagram() {
 			if (!(await mayLeave())) return;
-			handle = null;
 			editor.load(emptyDiagram(), '');
+			keeping.begin();
 			view.open('shelf');
 			view.fitSoon();
 			editor.announce(texts.file.started);
@@ -83,18 +141,21 @@ export function createFileActions(editor: Editor, view: View): FileActions {
 		async openFile(file) {
 			if (await mayLeave()) show(await readFile(file), file.name);
 		},
+		async openKept(card) {
+			return card.id === keeping.id || ((await mayLeave()) && keeping.open(card));
+		},
 		async save() {
 			await save();
 		},
+		lookAtDisk,
 		async openExample({ file, title }, { first = false } = {}) {
 			if (!(await mayLeave())) return;
 			const before = editor.diagram;
 			const outcome = await fetchDiagram(`examples/${file}`);
 			// Whoever began to draw while the first example was on its way keeps the drawing.
 			if (first && editor.diagram !== before) return;
-			show(outcome, title, first);
 			// An example is nobody's file: the first save asks for a place.
-			handle = null;
+			show(outcome, title, { quiet: first, isFile: false });
 		}
 	};
 }

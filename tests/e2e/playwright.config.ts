@@ -1,7 +1,7 @@
 import { defineConfig } from '@playwright/test';
 import { CHROMIUM_FLAGS, findChromium } from './chromium.mjs';
 
-const PORT = 4318;
+const PORT = Number(process.env.E2E_PORT ?? 4318);
 
 export default defineConfig({
 	testDir: '.',

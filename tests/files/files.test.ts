@@ -46,7 +46,10 @@ describe('open', () => {
 	test('reads the chosen file and remembers where it is', async () => {
 		const { handle } = fakeHandle('trailer.json', text);
 		const outcome = await openDiagram({ showOpenFilePicker: async () => [handle], document });
-		expect(outcome).toEqual({ status: 'done', value: { diagram: small, fileName: 'trailer.json', handle, notes: [] } });
+		expect(outcome).toEqual({
+			status: 'done',
+			value: { diagram: small, fileName: 'trailer.json', handle, modifiedMs: expect.any(Number), notes: [] }
+		});
 	});
 	test('closing the chooser is no error', async () => {
 		expect(await openDiagram({ showOpenFilePicker: closed, document })).toEqual({ status: 'cancelled' });
@@ -97,7 +100,10 @@ describe('fetch', () => {
 describe('save', () => {
 	test('writes back to where the diagram came from', async () => {
 		const { handle, disk } = fakeHandle('trailer.json', 'old');
-		expect(await saveDiagram(small, handle, { document })).toEqual({ status: 'done', value: { fileName: 'trailer.json', handle } });
+		expect(await saveDiagram(small, handle, { document })).toEqual({
+			status: 'done',
+			value: { fileName: 'trailer.json', handle, modifiedMs: expect.any(Number) }
+		});
 		expect(disk).toEqual({ contents: text, closed: true });
 	});
 	test('asks where, the first time, and suggests a name from the title', async () => {
@@ -126,7 +132,10 @@ describe('save', () => {
 		vi.spyOn(URL, 'createObjectURL').mockReturnValue('blob:x');
 		const revoked = vi.spyOn(URL, 'revokeObjectURL').mockImplementation(() => undefined);
 		const pickers: Pickers = { document };
-		expect(await saveDiagramAs(titled, pickers)).toEqual({ status: 'done', value: { fileName: 'Ridge Post 3.json', handle: null } });
+		expect(await saveDiagramAs(titled, pickers)).toEqual({
+			status: 'done',
+			value: { fileName: 'Ridge Post 3.json', handle: null, modifiedMs: null }
+		});
 		expect(link.download).toBe('Ridge Post 3.json');
 		expect(clicked).toHaveBeenCalledOnce();
 		vi.runAllTimers();

@@ -10,8 +10,8 @@ afterEach(() => vi.unstubAllGlobals());
 const fileOf = (text: string) => new File([text], 'given.json', { type: 'application/json' });
 
 function bench() {
-	const { editor, view } = newWorkbench();
-	return { editor, view, files: createFileActions(editor, view) };
+	const { editor, view, keeping } = newWorkbench();
+	return { editor, view, files: createFileActions(editor, view, keeping) };
 }
 
 describe('opening', () => {
@@ -28,12 +28,14 @@ describe('opening', () => {
 		const drawn = editor.diagram;
 
 		const opening = files.openFile(fileOf(serializeDiagram(emptyDiagram())));
+		await vi.waitFor(() => expect(view.question).not.toBeNull());
 		expect(view.question!.text).toMatch(/not saved/);
 		view.question!.answer(false);
 		await opening;
 		expect(editor.diagram).toBe(drawn);
 
 		const again = files.openFile(fileOf(serializeDiagram(emptyDiagram())));
+		await vi.waitFor(() => expect(view.question).not.toBeNull());
 		view.question!.answer(true);
 		await again;
 		expect(Object.keys(editor.diagram.parts)).toEqual([]);
@@ -49,11 +51,13 @@ describe('opening', () => {
 		vi.stubGlobal('showSaveFilePicker', pick);
 
 		const first = files.newDiagram();
+		await vi.waitFor(() => expect(view.question).not.toBeNull());
 		view.question!.answer('also');
 		await first;
 		expect(editor.diagram).toBe(drawn);
 
 		const second = files.newDiagram();
+		await vi.waitFor(() => expect(view.question).not.toBeNull());
 		view.question!.answer('also');
 		await second;
 		expect(close).toHaveBeenCalledOnce();

@@ -4,6 +4,7 @@ import type { Diagram } from '#core/diagram';
 import { Asker } from '#editor';
 import type { Workbench } from '../../src/ui/context.ts';
 import type { FileActions } from '../../src/ui/file-actions.ts';
+import { Keeping } from '../../src/ui/keeping/keeping.svelte.ts';
 import { View } from '../../src/ui/view.svelte.ts';
 import { AnsweringWorker, newEditor } from '../editor/support.ts';
 import Harness from './Harness.svelte';
@@ -14,12 +15,16 @@ const files: FileActions = {
 	open: nothing,
 	openFile: nothing,
 	save: nothing,
-	openExample: nothing
+	openExample: nothing,
+	openKept: async () => true,
+	lookAtDisk: nothing
 };
 
 export function newWorkbench(diagram?: Diagram) {
 	const { editor, workers } = newEditor(diagram);
-	const workbench: Workbench = { editor, view: new View(), asker: new Asker(() => new AnsweringWorker()), files };
+	const view = new View();
+	const keeping = new Keeping(editor, view);
+	const workbench: Workbench = { editor, view, asker: new Asker(() => new AnsweringWorker()), files, keeping };
 	return { ...workbench, workbench, worker: workers[0]! };
 }
 

@@ -43,7 +43,8 @@ export function run(history: History, command: Command, options: RunOptions = {}
 	if (patches.length === 0) return history;
 
 	const last = history.done.at(-1);
-	const merges = last !== undefined && group !== null && last.group === group && nowMs - last.atMs < GROUP_MS && history.undone.length === 0;
+	const merges =
+		last !== undefined && group !== null && last.group === group && nowMs - last.atMs < GROUP_MS && history.undone.length === 0;
 	return append(history, diagram, { label: command.label, patches, inverse, selection, group, atMs: nowMs }, merges);
 }
 

@@ -1,6 +1,7 @@
 /** The drawing: what canvas, SVG and print paint. */
 export type { DrawnItem, DrawnTerminal, Scene } from './types.ts';
 export { composeScene, conductorPoles, sceneComposer, type ComposeOptions } from './compose.ts';
+export { thumbnails } from './thumbnail.ts';
 export { routeRequests } from './route-requests.ts';
 export { insulationColour, type Insulation, type Use } from './colours.ts';
 export { drawPart } from './part.ts';

@@ -1,0 +1,206 @@
+/** Ties the editor to what is kept in the browser: tells a session of each step, and shows what comes back from it. */
+import { serializeDiagram } from '#core/diagram';
+import type { Editor } from '#editor';
+import {
+	askToPersist,
+	Bell,
+	Cabinet,
+	checksum,
+	faultOf,
+	Session,
+	Turns,
+	type Card,
+	type DiagramKey,
+	type Fault,
+	type KeptFile,
+	type News,
+	type Opened
+} from '#keeping';
+import { keepingTexts as texts } from '../keeping-texts.ts';
+import { texts as windowTexts } from '../texts.ts';
+import type { View } from '../view.svelte.ts';
+import { dropTabDiagram, rememberTabDiagram, tabDiagram } from './tab-diagram.ts';
+
+/** What a tab of its own brings along; tests bring their own. */
+export interface Means {
+	readonly cabinet: Cabinet;
+	readonly turns: Turns;
+	readonly bell: Bell;
+}
+
+const ownMeans = (): Means => ({ cabinet: new Cabinet(), turns: new Turns(), bell: new Bell() });
+
+/** How long leaving waits for the disk. */
+const FLUSH_MS = 3_000;
+const LAST = 'last-diagram';
+
+export class Keeping {
+	readonly cabinet: Cabinet;
+	readonly turns: Turns;
+	readonly bell: Bell;
+	readonly #session: Session;
+	readonly #stopListening: () => void;
+	/** Of the open diagram; null before its first change. */
+	id = $state<DiagramKey | null>(null);
+	reading = $state(false);
+	settled = $state(true);
+	fault = $state.raw<Fault | null>(null);
+	/** True while the other tab is being asked. */
+	asking = $state(false);
+	/** The file of what is open. */
+	file = $state.raw<KeptFile | null>(null);
+	#askedToPersist = false;
+
+	constructor(
+		private readonly editor: Editor,
+		private readonly view: View,
+		means: Means = ownMeans()
+	) {
+		({ cabinet: this.cabinet, turns: this.turns, bell: this.bell } = means);
+		this.#session = new Session({
+			...means,
+			host: {
+				show: (history, card, how, notes) => (how === 'followed' ? editor.follow(history) : this.#show(history, card, notes)),
+				changed: () => this.#changed(),
+				tell: (news) => this.#tell(news)
+			}
+		});
+		this.#session.begin(editor.history);
+		this.#stopListening = editor.onStep((before, after) => {
+			this.#session.step(before, after);
+			this.#changed();
+		});
+	}
+
+	/** Opens what was open last, in this tab or in any. False when there is nothing to open. */
+	async start(): Promise<boolean> {
+		try {
+			const id = tabDiagram() ?? (await this.cabinet.setting(LAST));
+			const card = id === undefined ? undefined : await this.cabinet.card(id);
+			// Whoever began to draw meanwhile keeps the drawing.
+			if (!card || card.binnedMs !== null || this.#session.id !== null) return false;
+			return await this.#open(card);
+		} catch (error) {
+			this.fault = faultOf(error);
+			return false;
+		}
+	}
+
+	/** What the editor has just loaded is not kept yet: a new diagram, an example, a file. */
+	begin(file: KeptFile | null = null): void {
+		this.file = file;
+		this.#session.begin(this.editor.history, file);
+		dropTabDiagram();
+		this.#changed();
+	}
+
+	/** Opens a kept diagram. What is open must be kept, or be given up. */
+	async open(card: Card): Promise<boolean> {
+		if (card.id === this.id) return true;
+		return this.#open(card);
+	}
+
+	/** Waits until all changes are kept. False when they cannot be, or not in time. */
+	async flush(): Promise<boolean> {
+		const late = new Promise<boolean>((resolve) => setTimeout(() => resolve(false), FLUSH_MS));
+		return Promise.race([this.#session.flush(), late]);
+	}
+
+	/** The diagram was written to this file. */
+	saved(file: KeptFile): void {
+		this.file = file;
+		this.#session.setFile(file);
+		void this.#session.keepVersion('saved', this.editor.diagram);
+	}
+
+	/** The file is known to be in this state. */
+	setFile(file: KeptFile): void {
+		this.file = file;
+		this.#session.setFile(file);
+	}
+
+	keepVersion(why: 'before-restoring'): Promise<void> {
+		return this.#session.keepVersion(why, this.editor.diagram);
+	}
+
+	editHere(): void {
+		this.asking = true;
+		this.#session.askForTurn();
+	}
+
+	close(): void {
+		this.#stopListening();
+		this.#session.close();
+		this.bell.close();
+		void this.cabinet.close();
+	}
+
+	async #open(card: Card): Promise<boolean> {
+		const opened = await this.#session.open(card.id);
+		if (opened.ok) {
+			const { lost } = opened.recovered;
+			const said = [texts.resumed(card.name || windowTexts.file.untitled), ...(lost > 0 ? [texts.lost(lost)] : [])];
+			this.editor.announce(said.join(' '));
+			if (lost > 0)
+				void this.view.ask({ title: card.name || windowTexts.file.untitled, text: texts.lost(lost), yes: windowTexts.notice.close });
+			return true;
+		}
+		const text = whyNot(opened);
+		this.editor.refuse(text);
+		void this.view.ask({ title: windowTexts.file.notOpened(card.name || windowTexts.file.untitled), text, yes: windowTexts.notice.close });
+		return false;
+	}
+
+	#show(history: Editor['history'], card: Card, notes: readonly string[]): void {
+		this.file = card.file;
+		const isSaved = card.file !== null && checksum(serializeDiagram(history.diagram)) === card.file.sum;
+		this.editor.resume(history, { fileName: card.file?.name ?? '', saved: isSaved ? history.diagram : null, notes });
+		this.view.fitSoon();
+	}
+
+	#changed(): void {
+		const { id, state, settled, fault } = this.#session;
+		this.reading = state === 'reading';
+		if (!this.reading) this.asking = false;
+		this.settled = settled;
+		this.fault = fault;
+		this.editor.setReadOnly(this.reading ? texts.reading.refused : null);
+		if (id === this.id) return;
+		this.id = id;
+		if (id === null) return;
+		rememberTabDiagram(id);
+		void this.cabinet.putSetting(LAST, id).catch(() => undefined);
+		this.bell.ring({ kind: 'cards' });
+		if (!this.reading) this.#askToPersist();
+	}
+
+	/** Asked when there is something to keep, once in each visit. */
+	#askToPersist(): void {
+		if (this.#askedToPersist) return;
+		this.#askedToPersist = true;
+		void askToPersist();
+	}
+
+	#tell(news: News): void {
+		if (news.kind === 'no-answer') return void this.#offerForce();
+		if (news.kind === 'stays') this.asking = false;
+		if (news.kind === 'taken-away' && news.copied) {
+			const { title } = this.editor.diagram.titleBlock;
+			void this.view.ask({ title: title || windowTexts.file.untitled, text: texts.copied, yes: windowTexts.notice.close });
+		}
+		this.editor.announce(news.kind === 'taken-away' && news.copied ? texts.copied : texts.news(news));
+	}
+
+	async #offerForce(): Promise<void> {
+		const { forceTitle: title, force: text, forceYes: yes, forceNo: no } = texts.reading;
+		const answer = await this.view.ask({ title, text, yes, no });
+		this.asking = false;
+		if (answer === true) await this.#session.forceTurn();
+	}
+}
+
+function whyNot(opened: Extract<Opened, { ok: false }>): string {
+	if (opened.fault) return texts.fault(opened.fault);
+	if (opened.problems.length === 0) return texts.unreadable;
+	return opened.problems.map(({ what, why, remedy }) => `${what} ${why} ${remedy}`).join(' ');
+}
