@@ -166,4 +166,6 @@ export const keepingTexts = {
 
 const DATE = new Intl.DateTimeFormat(undefined, { dateStyle: 'medium', timeStyle: 'short' });
 export const dateText = (ms: number): string => DATE.format(ms);
+/** For file names: "2026-11-25". */
+export const dayText = (ms: number): string => new Date(ms).toISOString().slice(0, 10);
 export const bytesText = (bytes: number): string => (bytes < 1e6 ? `${Math.ceil(bytes / 1e3)} kB` : `${(bytes / 1e6).toFixed(1)} MB`);

@@ -16,7 +16,7 @@ import {
 } from '#keeping';
 import { editTitleBlock } from '#core/diagram';
 import type { Workbench } from '../context.ts';
-import { keepingTexts as texts } from '../keeping-texts.ts';
+import { dayText, keepingTexts as texts } from '../keeping-texts.ts';
 import { texts as windowTexts } from '../texts.ts';
 
 /** A problem that is already in words. */
@@ -35,6 +35,7 @@ export class Drawer {
 			const cards = await this.workbench.keeping.cabinet.cards();
 			this.cards = cards.toSorted((a, b) => b.changedMs - a.changedMs);
 			this.storage = await persistence();
+			return undefined;
 		}, false);
 	}
 
@@ -84,7 +85,7 @@ export class Drawer {
 		await this.#try(async () => {
 			await this.workbench.keeping.flush();
 			const { text, diagrams, unreadable } = await exportAll(this.workbench.keeping.cabinet);
-			download(text, fileName(texts.diagrams.archiveName(new Date().toISOString().slice(0, 10))), 'application/json');
+			download(text, fileName(texts.diagrams.archiveName(dayText(Date.now()))), 'application/json');
 			return texts.diagrams.exported(diagrams, unreadable);
 		}, false);
 	}
@@ -101,7 +102,7 @@ export class Drawer {
 		});
 	}
 
-	async #try(work: () => Promise<string | void>, changes = true): Promise<void> {
+	async #try(work: () => Promise<string | undefined>, changes = true): Promise<void> {
 		this.problem = null;
 		try {
 			const said = await work();

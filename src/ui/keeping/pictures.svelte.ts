@@ -15,8 +15,8 @@ export function draw(asker: Asker, diagram: Diagram, sizePx: number): Promise<Pi
 }
 
 export class Pictures {
-	#of = $state.raw<ReadonlyMap<string, Picture | null>>(new Map());
-	#known = new Map<string, Thumbnail>();
+	#of = $state.raw<Readonly<Record<string, Picture | null>>>({});
+	#known: readonly Thumbnail[] = [];
 	#busy = false;
 	#wanted: readonly Card[] = [];
 	#loaded = false;
@@ -28,7 +28,7 @@ export class Pictures {
 
 	/** Null where there is nothing to see, undefined while it is being drawn. */
 	of(card: Card): Picture | null | undefined {
-		return this.#of.get(`${card.id} ${card.changedMs}`);
+		return this.#of[`${card.id} ${card.changedMs}`];
 	}
 
 	/** Brings the pictures of these diagrams, one after the other. */
@@ -51,12 +51,11 @@ export class Pictures {
 	async #load(): Promise<void> {
 		if (this.#loaded) return;
 		this.#loaded = true;
-		const kept = await this.cabinet.thumbnails().catch(() => []);
-		this.#known = new Map(kept.map((thumbnail) => [thumbnail.id, thumbnail]));
+		this.#known = await this.cabinet.thumbnails().catch(() => []);
 	}
 
 	async #picture(card: Card): Promise<Picture | null> {
-		const known = this.#known.get(card.id);
+		const known = this.#known.find(({ id }) => id === card.id);
 		if (known?.of === card.changedMs) return known;
 		try {
 			const { history } = await readKept(this.cabinet, card.id);
@@ -69,6 +68,6 @@ export class Pictures {
 	}
 
 	#put(card: Card, picture: Picture | null): void {
-		this.#of = new Map(this.#of).set(`${card.id} ${card.changedMs}`, picture);
+		this.#of = { ...this.#of, [`${card.id} ${card.changedMs}`]: picture };
 	}
 }
