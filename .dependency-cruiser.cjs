@@ -3,6 +3,7 @@
  * Every folder has one door, its index.ts.
  */
 const mayImport = {
+	'core/memory': [],
 	'core/units': [],
 	'core/geometry': [],
 	'core/tables': ['core/units'],
@@ -31,6 +32,7 @@ const mayImport = {
 	'core/energy': ['core/units', 'core/diagram', 'core/parts', 'core/network'],
 	'core/studs': ['core/units', 'core/geometry', 'core/tables', 'core/diagram', 'core/conductors', 'core/parts', 'core/layout'],
 	'core/rules': [
+		'core/memory',
 		'core/units',
 		'core/tables',
 		'core/diagram',

@@ -1,5 +1,6 @@
 import type { Diagram } from '#core/diagram';
-import { buildStudy, holdBack, runRules, type Study } from '#core/rules';
+import { createMemory, type Memory } from '#core/memory';
+import { buildStudy, holdBack, RULES, runRules, type Study } from '#core/rules';
 import { assumptionsOf } from './assumptions.ts';
 import { studFaults } from './fault-currents.ts';
 import { conductorFigures } from './figures.ts';
@@ -7,12 +8,16 @@ import { notChecked } from './not-checked.ts';
 import { studVoltsLost } from './stud-volts-lost.ts';
 import type { CheckResult } from './types.ts';
 
-/** Checks one state of a diagram. Pure; never throws on a diagram that passes its schema. */
-export const checkDiagram = (diagram: Diagram): CheckResult => checkStudy(buildStudy(diagram));
+/**
+ * Checks one state of a diagram. Pure; never throws on a diagram that passes its schema.
+ *
+ * @param memory of the states checked before it: the result is the same without, only later
+ */
+export const checkDiagram = (diagram: Diagram, memory: Memory = createMemory()): CheckResult => checkStudy(buildStudy(diagram, memory));
 
 /** The same, for those who look into the study as well. */
 export function checkStudy(study: Study): CheckResult {
-	const { findings, heldBack } = holdBack(study, runRules(study));
+	const { findings, heldBack } = holdBack(study, runRules(study, RULES, study.memory));
 	return {
 		findings,
 		conductors: Object.fromEntries(study.conductors.map((view) => [view.id, conductorFigures(study, view)])),

@@ -44,17 +44,20 @@ function hasSame<Value>(before: Record<string, Value>, after: Record<string, Val
 	);
 }
 
-/** The network of a diagram of the same form. */
+/** The network of a diagram of the same form; the same network where no resistance differs. */
 export function withResistances(
 	{ diagram: before, ohmMm2PerM: ohmBefore, network }: Built,
 	diagram: Diagram,
 	ohmMm2PerM?: number
 ): Network {
+	if (diagram.conductors === before.conductors && ohmMm2PerM === ohmBefore) return network;
 	const branches = network.branches.map((branch) => {
 		if (branch.origin.kind !== 'conductor') return branch;
 		const conductor = diagram.conductors[branch.origin.id]!;
 		if (conductor === before.conductors[branch.origin.id] && ohmMm2PerM === ohmBefore) return branch;
-		return { ...branch, resistanceOhm: conductorOhm(conductor, ohmMm2PerM) };
+		const resistanceOhm = conductorOhm(conductor, ohmMm2PerM);
+		return resistanceOhm === branch.resistanceOhm ? branch : { ...branch, resistanceOhm };
 	});
+	if (branches.every((branch, i) => branch === network.branches[i])) return network;
 	return ofSameForm({ ...network, branches }, network);
 }

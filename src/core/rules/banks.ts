@@ -2,6 +2,7 @@
 import { unionFind, type BatteryBranch } from '#core/network';
 import { groupBy } from './group-by.ts';
 import type { CaseResult, Study } from './study.ts';
+import { derived } from './watch.ts';
 
 /** Metal joined by conductors, fuses and bars; switches and relays are left open, because they part banks. */
 export type BankMetal = number;
@@ -25,13 +26,7 @@ export interface Banks {
 	readonly midPoints: ReadonlyMap<BankMetal, { readonly below: BatteryBranch; readonly above: BatteryBranch }>;
 }
 
-const known = new WeakMap<Study, Banks>();
-
-export function banksOf(study: Study): Banks {
-	const banks = known.get(study) ?? findBanks(study);
-	known.set(study, banks);
-	return banks;
-}
+export const banksOf = derived(findBanks);
 
 function findBanks({ network }: Study): Banks {
 	const metal = unionFind(network.nodeCount);

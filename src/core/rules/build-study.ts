@@ -1,67 +1,86 @@
-/** Works out a study; what costs something is done on first use and kept. */
-import { terminalRef, type Conductor, type ConductorId, type Diagram, type OperatingCase, type PartId, type StudKey } from '#core/diagram';
+/** Works out a study; what costs something is done on first use and kept, as far as it still holds for the next one. */
+import { terminalRef, type ConductorId, type Diagram, type OperatingCase, type PartId, type StudKey } from '#core/diagram';
 import { faultsOf } from '#core/faults';
-import { buildNetwork, usedLengthM, type Network, type Pole } from '#core/network';
+import { createMemory, type Memory } from '#core/memory';
+import { buildNetwork, formOf, usedLengthM, type Network, type Pole } from '#core/network';
 import { describe } from '#core/parts';
 import { profileOf } from '#core/profiles';
 import { protectionOf } from '#core/protection';
 import { solveCase } from '#core/solver';
-import { stacksOf } from '#core/studs';
+import { stackPlaces, stacksOf } from '#core/studs';
 import { netsOf } from './nets.ts';
 import type { CaseResult, ConductorView, PartView, Study, WorstCurrent } from './study.ts';
 import { conductorName, studName } from './words.ts';
 
-export function buildStudy(diagram: Diagram): Study {
+/** @param memory of earlier states of the diagram; the study is the same without it */
+export function buildStudy(diagram: Diagram, memory: Memory = createMemory()): Study {
 	const profile = profileOf(diagram);
 	const network = once(() => buildNetwork(diagram, describe, profile.dropResistivity.value));
-	const nets = once(() => netsOf(network()));
-	const cases = once(() => solveCases(diagram, network()));
-	const atRest = once(() => solveCase(network(), 'at-rest', AT_REST));
-	const worst = once(() => worstByBranch(network(), cases()));
-	const partViews = once(
-		() => new Map(Object.entries(diagram.parts).map(([id, part]) => [id, { id, label: part.label, ...describe(part) }]))
-	);
-	const conductorViews = once(() => new Map(conductorEntries().map((view) => [view.id, view])));
-	const parts = once(() => [...partViews().values()]);
-	const conductors = once(() => [...conductorViews().values()]);
-	const stacks = once(() => stacksOf(diagram));
-	const stackByKey = once(() => new Map(stacks().map((stack) => [stack.key, stack])));
-	const protection = memo((id: ConductorId) => protectionOf(network(), id));
+	const nets = once(() => memory.keep('nets', [formOf(network())], () => netsOf(network())));
+	const cases = once(() => solveCases(diagram, network(), memory));
+	const atRest = once(() => memory.keep('at rest', [network()], () => solveCase(network(), 'at-rest', AT_REST)));
+	const worst = once(() => memory.keep('worst', [network(), cases()], () => worstByBranch(network(), cases(), memory)));
+	const parts = once(() => viewParts(diagram, memory));
+	const conductors = once(() => viewConductors());
+	// What lands where, the form tells.
+	const places = once(() => memory.keep('stack places', [formOf(network())], () => stackPlaces(diagram)));
+	const stacks = once(() => memory.keepList('stacks', stacksOf(diagram, places())));
+	const partById = once(() => memory.keep('part by id', [parts()], () => byId(parts())));
+	const conductorById = once(() => memory.keep('conductor by id', [conductors()], () => byId(conductors())));
+	const stackByKey = once(() => memory.keep('stack by key', [stacks()], () => new Map(stacks().map((stack) => [stack.key, stack]))));
+	const faults = once(() => memory.keep('faults', [network(), diagram.conductors], () => faultsOf(network(), diagram.conductors)));
 
-	const faults = once(() => faultsOf(network(), diagram.conductors));
-
-	const part = (id: PartId): PartView => found(partViews().get(id), `part "${id}"`);
-
-	const conductorEntries = (): ConductorView[] =>
-		Object.entries(diagram.conductors).flatMap(([id, conductor]) => {
-			const index = network().branchOfConductor.get(id);
-			return index === undefined ? [] : [viewConductor(id, conductor, index)];
-		});
-
-	const viewConductor = (id: ConductorId, conductor: Conductor, index: number): ConductorView => {
-		const branch = network().branches[index]!;
-		return {
-			id,
-			name: conductorName(conductor, studNameOf),
-			conductor,
-			branch,
-			...usedLengthM(conductor),
-			pole: poleBetween(network().poles[branch.a]!, network().poles[branch.b]!),
-			ampacity: profile.ampacity(conductor, diagram.system.nominalV, diagram.ambient),
-			continuous: worst().continuous[index]!,
-			surge: worst().all[index]!
-		};
+	const viewConductors = (): readonly ConductorView[] => {
+		const { branchOfConductor, branches, poles } = network();
+		const { continuous, all } = worst();
+		const ids = Object.keys(diagram.conductors).filter((id) => branchOfConductor.has(id));
+		const { nominalV } = diagram.system;
+		const ampacities = memory.keepEach(
+			'amperages',
+			ids,
+			(id) => [diagram.conductors[id], profile, nominalV, diagram.ambient],
+			(id) => profile.ampacity(diagram.conductors[id]!, nominalV, diagram.ambient)
+		);
+		const indexOf = (id: ConductorId): number => branchOfConductor.get(id)!;
+		const poleOf = (index: number): Pole => poleBetween(poles[branches[index]!.a]!, poles[branches[index]!.b]!);
+		const nameOf = (id: ConductorId): string => conductorName(diagram.conductors[id]!, studNameOf);
+		return memory.keepEach(
+			'conductors',
+			ids,
+			(id, i) => {
+				const index = indexOf(id);
+				return [diagram.conductors[id], branches[index], nameOf(id), poleOf(index), ampacities[i], continuous[index], all[index]];
+			},
+			(id, i) => {
+				const index = indexOf(id);
+				const conductor = diagram.conductors[id]!;
+				return {
+					id,
+					name: nameOf(id),
+					conductor,
+					branch: branches[index]!,
+					...usedLengthM(conductor),
+					pole: poleOf(index),
+					ampacity: ampacities[i]!,
+					continuous: continuous[index]!,
+					surge: all[index]!
+				};
+			}
+		);
 	};
 
 	const studNameOf = (key: StudKey): string => {
 		const { part: id, terminal } = terminalRef(key);
-		const view = partViews().get(id);
+		const view = partById().get(id);
 		if (!view) return `${id} ${terminal}`;
 		return studName(view, view.terminals.find((t) => t.id === terminal)?.label ?? terminal);
 	};
 
+	const part = (id: PartId): PartView => found(partById().get(id), `part "${id}"`);
+
 	return {
 		diagram,
+		memory,
 		profile,
 		get network() {
 			return network();
@@ -88,10 +107,10 @@ export function buildStudy(diagram: Diagram): Study {
 			return stacks();
 		},
 		part,
-		conductor: (id) => found(conductorViews().get(id), `conductor "${id}" in the network`),
+		conductor: (id) => found(conductorById().get(id), `conductor "${id}" in the network`),
 		conductorName: (id) => conductorName(found(diagram.conductors[id], `conductor "${id}"`), studNameOf),
 		studName: studNameOf,
-		protection,
+		protection: (id) => protectionOf(network(), id),
 		stack: (key) => stackByKey().get(key),
 		branchCurrent: (index) => found(worst().continuous[index], `branch ${index}`)
 	};
@@ -100,25 +119,70 @@ export function buildStudy(diagram: Diagram): Study {
 /** Everything off and every switch closed: what flows then flows between sources. */
 const AT_REST: OperatingCase = { label: 'At rest', order: 0, duration: 'continuous', loads: 0, sources: 0, levels: {} };
 
-const solveCases = ({ cases }: Diagram, network: Network): CaseResult[] =>
-	Object.entries(cases)
-		.sort(([, a], [, b]) => a.order - b.order)
-		.map(([id, operatingCase]) => ({ id, operatingCase, point: solveCase(network, id, operatingCase) }));
+const solveCases = ({ cases }: Diagram, network: Network, memory: Memory): readonly CaseResult[] => {
+	const entries = Object.entries(cases).sort(([, a], [, b]) => a.order - b.order);
+	return memory.keepEach(
+		'cases',
+		entries.map(([id]) => id),
+		(_, i) => [network, entries[i]![1]],
+		(id, i) => ({ id, operatingCase: entries[i]![1], point: solveCase(network, id, entries[i]![1]) })
+	);
+};
+
+/** A part that was only moved looks the same. */
+const viewParts = ({ parts }: Diagram, memory: Memory): readonly PartView[] =>
+	memory.keepEach(
+		'parts',
+		Object.keys(parts),
+		(id) => [parts[id]!.label, describe(parts[id]!)],
+		(id) => ({ id, label: parts[id]!.label, ...describe(parts[id]!) })
+	);
+
+interface Worst {
+	readonly continuous: readonly WorstCurrent[];
+	readonly all: readonly WorstCurrent[];
+}
 
 /** Greatest magnitude of each branch's current; cases without an operating point say nothing about currents. */
-function worstByBranch({ branches }: Network, cases: readonly CaseResult[]): { continuous: WorstCurrent[]; all: WorstCurrent[] } {
+function worstByBranch({ branches }: Network, cases: readonly CaseResult[], memory: Memory): Worst {
 	const solved = cases.filter(({ point }) => point.status === 'solved');
-	const worst = (among: readonly CaseResult[]) =>
-		branches.map((_, index) => {
-			let worst: WorstCurrent = { currentA: 0, caseId: null };
+	const worst = (name: string, among: readonly CaseResult[]): readonly WorstCurrent[] => {
+		const before = memory.recall(name) as readonly WorstCurrent[] | undefined;
+		const now = branches.map((_, index) => {
+			let mostA = 0;
+			let caseId: WorstCurrent['caseId'] = null;
 			for (const { id, point } of among) {
-				const currentA = Math.abs(point.branchA[index]!);
-				if (currentA > worst.currentA) worst = { currentA, caseId: id };
+				const currentA = settledAmps(Math.abs(point.branchA[index]!));
+				if (currentA <= mostA) continue;
+				mostA = currentA;
+				caseId = id;
 			}
-			return worst;
+			const known = before?.[index];
+			return known?.currentA === mostA && known.caseId === caseId ? known : { currentA: mostA, caseId };
 		});
-	return { continuous: worst(solved.filter(({ operatingCase }) => operatingCase.duration === 'continuous')), all: worst(solved) };
+		memory.store(name, now);
+		return now;
+	};
+	return {
+		continuous: worst(
+			'worst continuous',
+			solved.filter(({ operatingCase }) => operatingCase.duration === 'continuous')
+		),
+		all: worst('worst of all', solved)
+	};
 }
+
+/**
+ * To 33 binary digits, one part in 10¹⁰ (T. J. Dekker, "A floating-point technique for extending the available
+ * precision", 1971): what lies below is the rounding of the solution, which an edit elsewhere would change.
+ */
+function settledAmps(amps: number): number {
+	const scaled = amps * (2 ** 20 + 1);
+	return scaled - (scaled - amps);
+}
+
+const byId = <View extends { readonly id: string }>(views: readonly View[]): ReadonlyMap<string, View> =>
+	new Map(views.map((view) => [view.id, view]));
 
 function poleBetween(a: Pole, b: Pole): Pole {
 	if (a === b || b === 'floating') return a;
@@ -128,14 +192,6 @@ function poleBetween(a: Pole, b: Pole): Pole {
 function once<Value>(make: () => Value): () => Value {
 	let made: { value: Value } | null = null;
 	return () => (made ??= { value: make() }).value;
-}
-
-function memo<Key, Value>(make: (key: Key) => Value): (key: Key) => Value {
-	const made = new Map<Key, Value>();
-	return (key) => {
-		if (!made.has(key)) made.set(key, make(key));
-		return made.get(key)!;
-	};
 }
 
 function found<Value>(value: Value | undefined, name: string): Value {

@@ -2,7 +2,8 @@
 import { unionFind, type LoadBranch, type NodeIndex } from '#core/network';
 import { CHASSIS } from '#core/parts';
 import { standing } from './load-poles.ts';
-import type { ConductorView, Study } from './study.ts';
+import type { ConductorView } from './study.ts';
+import { derived } from './watch.ts';
 
 export interface Chassis {
 	/** Nodes of the metalwork and of the studs bolted to it. Empty when no chassis point is drawn. */
@@ -13,7 +14,7 @@ export interface Chassis {
 	readonly returning: readonly LoadBranch[];
 }
 
-export function chassisOf(study: Study): Chassis {
+export const chassisOf = derived((study): Chassis => {
 	const { network, nets } = study;
 	const metalwork = network.nodeOf.get(CHASSIS);
 	if (metalwork === undefined) return { nodes: new Set(), bonds: [], returning: [] };
@@ -33,4 +34,4 @@ export function chassisOf(study: Study): Chassis {
 			(load) => !supplies.has(metal.find(load.negative)) && chassisNets.has(nets.of(load.negative)) && standing(study, load) === 'fed'
 		)
 	};
-}
+});

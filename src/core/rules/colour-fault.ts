@@ -1,5 +1,5 @@
 import { terminalRef, studKey, type Colour, type ColourScheme } from '#core/diagram';
-import { defineRule } from './define.ts';
+import { defineRuleForEach } from './define.ts';
 import { conductorSubject } from './subjects.ts';
 import type { ConductorView, Study } from './study.ts';
 import { capital } from './words.ts';
@@ -34,7 +34,7 @@ const SCHEMES: Record<ColourScheme, Scheme> = {
 
 const COLOUR_WORDS: Partial<Record<Colour, string>> = { 'green-yellow': 'green and yellow' };
 
-export const colourFault = defineRule({
+export const colourFault = defineRuleForEach('conductors', {
 	meta: {
 		id: 'colour-fault',
 		title: 'No conductor wears the colour of another pole',
@@ -51,16 +51,14 @@ export const colourFault = defineRule({
 		})
 	},
 
-	*check(study) {
+	*checkOne(view, study) {
 		const { name: scheme, meaning: meanings, unverified } = SCHEMES[study.diagram.colourScheme];
-		for (const view of study.conductors) {
-			const { pole, conductor, id, name } = view;
-			const meaning = meanings[conductor.colour];
-			if ((pole !== 'positive' && pole !== 'negative') || meaning === undefined || meaning === pole) continue;
-			if (pole === 'negative' && meaning === 'bonding' && isBond(view, study)) continue;
-			const colour = COLOUR_WORDS[conductor.colour] ?? conductor.colour;
-			yield { message: 'wrong', data: { name, pole, colour, meaning, scheme }, at: [conductorSubject(id)], source: scheme, unverified };
-		}
+		const { pole, conductor, id, name } = view;
+		const meaning = meanings[conductor.colour];
+		if ((pole !== 'positive' && pole !== 'negative') || meaning === undefined || meaning === pole) return;
+		if (pole === 'negative' && meaning === 'bonding' && isBond(view, study)) return;
+		const colour = COLOUR_WORDS[conductor.colour] ?? conductor.colour;
+		yield { message: 'wrong', data: { name, pole, colour, meaning, scheme }, at: [conductorSubject(id)], source: scheme, unverified };
 	}
 });
 

@@ -2,11 +2,11 @@ import { cableDiameterMm, gaugeText } from '#core/conductors';
 import { COVER_AIR_MM } from '#core/studs';
 import { compactNumber } from '#core/units';
 import { exceeds } from './conductor-words.ts';
-import { defineRule } from './define.ts';
+import { defineRuleForEach } from './define.ts';
 import { conductorSubject, studSubject, subjects } from './subjects.ts';
 import { capital } from './words.ts';
 
-export const coverClearance = defineRule({
+export const coverClearance = defineRuleForEach('stacks', {
 	meta: {
 		id: 'cover-clearance',
 		title: 'The cover closes over what is on the stud',
@@ -27,33 +27,29 @@ export const coverClearance = defineRule({
 		})
 	},
 
-	*check(study) {
-		for (const { key, terminal, layers, heightMm, hardwareAssumed } of study.stacks) {
-			const { coverSlotMm, coverHeightMm } = terminal;
-			const stud = study.studName(key);
-			if (coverSlotMm !== null) {
-				const lugs = new Set(layers.flatMap(({ item }) => (item.kind === 'lug' ? [item.conductor] : [])));
-				for (const id of lugs) {
-					const { gauge } = study.diagram.conductors[id]!;
-					const cableMm = cableDiameterMm(gauge);
-					if (!exceeds(cableMm, coverSlotMm)) continue;
-					yield {
-						message: 'cable',
-						data: { name: study.conductorName(id), gauge: gaugeText(gauge), stud, cableMm, slotMm: coverSlotMm },
-						at: subjects([studSubject(key), conductorSubject(id)])
-					};
-				}
+	*checkOne({ key, terminal, layers, heightMm, hardwareAssumed }, study) {
+		const { coverSlotMm, coverHeightMm } = terminal;
+		if (coverSlotMm !== null) {
+			const gauges = new Map(layers.flatMap(({ item, gauge }) => (item.kind === 'lug' && gauge ? [[item.conductor, gauge] as const] : [])));
+			for (const [id, gauge] of gauges) {
+				const cableMm = cableDiameterMm(gauge);
+				if (!exceeds(cableMm, coverSlotMm)) continue;
+				yield {
+					message: 'cable',
+					data: { name: study.conductorName(id), gauge: gaugeText(gauge), stud: study.studName(key), cableMm, slotMm: coverSlotMm },
+					at: subjects([studSubject(key), conductorSubject(id)])
+				};
 			}
-			const nut = layers.findLast(({ item }) => item.kind === 'nut');
-			const topMm = heightMm + (nut?.thicknessMm ?? 0);
-			if (coverHeightMm === null || !exceeds(topMm + COVER_AIR_MM, coverHeightMm)) continue;
-			yield {
-				message: 'height',
-				data: { stud, heightMm: topMm, coverMm: coverHeightMm },
-				at: [studSubject(key)],
-				assumptions: hardwareAssumed ? ['A flat washer, a lock washer and a nut close the stack.'] : []
-			};
 		}
+		const nut = layers.findLast(({ item }) => item.kind === 'nut');
+		const topMm = heightMm + (nut?.thicknessMm ?? 0);
+		if (coverHeightMm === null || !exceeds(topMm + COVER_AIR_MM, coverHeightMm)) return;
+		yield {
+			message: 'height',
+			data: { stud: study.studName(key), heightMm: topMm, coverMm: coverHeightMm },
+			at: [studSubject(key)],
+			assumptions: hardwareAssumed ? ['A flat washer, a lock washer and a nut close the stack.'] : []
+		};
 	}
 });
 

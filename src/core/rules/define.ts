@@ -48,7 +48,41 @@ export interface Rule<Messages extends Record<string, MessageFunction> = any> {
 	readonly messages: Messages;
 	/** Reports in the diagram's order, so that lists and snapshots are stable. */
 	check(study: Study): Iterable<Report<Messages>>;
+	/** Given where things are judged one by one; without it a rule is about the whole. */
+	readonly each?: Each<Messages>;
+}
+
+/** Lists of a study whose members a rule may judge one by one. */
+export type Lists = Pick<Study, 'conductors' | 'parts' | 'stacks'>;
+
+interface Each<Messages extends Record<string, MessageFunction>> {
+	readonly of: keyof Lists;
+	check(thing: object, study: Study): Iterable<Report<Messages>>;
 }
 
 /** Gives a rule its types: a report's `data` must fit the message it names. */
 export const defineRule = <Messages extends Record<string, MessageFunction>>(rule: Rule<Messages>): Rule<Messages> => rule;
+
+/**
+ * The same for a rule that judges conductors, parts or stacks one by one: after an edit it is asked only about those
+ * that look different now, unless something else that it read of the study has changed as well.
+ */
+export function defineRuleForEach<Of extends keyof Lists, Messages extends Record<string, MessageFunction>>(
+	of: Of,
+	{ meta, messages, checkOne }: RuleForEach<Of, Messages>
+): Rule<Messages> {
+	return {
+		meta,
+		messages,
+		*check(study) {
+			for (const thing of study[of]) yield* checkOne(thing, study);
+		},
+		each: { of, check: (thing, study) => checkOne(thing as Lists[Of][number], study) }
+	};
+}
+
+interface RuleForEach<Of extends keyof Lists, Messages extends Record<string, MessageFunction>> {
+	readonly meta: RuleMeta;
+	readonly messages: Messages;
+	readonly checkOne: (thing: Lists[Of][number], study: Study) => Iterable<Report<Messages>>;
+}

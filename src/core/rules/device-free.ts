@@ -1,7 +1,8 @@
 /** Walks over metal that no fuse or breaker interrupts, with every switch closed. */
 import { studKey, type ConductorEnd, type ConductorId, type StudKey } from '#core/diagram';
 import { unionFind, type Branch, type NodeIndex } from '#core/network';
-import type { ConductorView, Study } from './study.ts';
+import type { ConductorView } from './study.ts';
+import { derived } from './watch.ts';
 
 /** Nodes joined by bars, switches and shunts: no length of conductor and no device lies between them. */
 export type MetalIndex = number;
@@ -20,7 +21,7 @@ export interface DeviceFree {
 	hasSource(metal: MetalIndex): boolean;
 }
 
-export function deviceFree({ network, conductors }: Study): DeviceFree {
+export const deviceFree = derived(({ network, conductors }): DeviceFree => {
 	const joined = unionFind(network.nodeCount);
 	for (const { a, b, kind, device } of network.branches) if (kind !== 'conductor' && !device) joined.union(a, b);
 
@@ -59,7 +60,7 @@ export function deviceFree({ network, conductors }: Study): DeviceFree {
 		hasLoad: (metal) => loadsAt(metal).length > 0,
 		hasSource: (metal) => sourcesAt(metal).length > 0
 	};
-}
+});
 
 export const otherEnd = (end: ConductorEnd): ConductorEnd => (end === 'from' ? 'to' : 'from');
 

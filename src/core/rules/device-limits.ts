@@ -5,6 +5,7 @@ import { breakingCapacityA, fuseFamily, type Sourced } from '#core/tables';
 import { deviceName } from './conductor-words.ts';
 import { groupBy } from './group-by.ts';
 import type { Study } from './study.ts';
+import { derived } from './watch.ts';
 import { listed, partName } from './words.ts';
 
 export interface DeviceBranch extends Branch {
@@ -12,8 +13,10 @@ export interface DeviceBranch extends Branch {
 	readonly origin: Extract<Branch['origin'], { kind: 'link' }>;
 }
 
-export const devicesOf = ({ network }: Study): readonly DeviceBranch[] =>
-	network.branches.filter((branch): branch is DeviceBranch => branch.device !== null && branch.origin.kind === 'link');
+/** In the network's order. */
+export const devicesOf = derived(({ network }): readonly DeviceBranch[] =>
+	network.branches.filter((branch): branch is DeviceBranch => branch.device !== null && branch.origin.kind === 'link')
+);
 
 const GIVEN = 'the value given for the part';
 

@@ -2,21 +2,27 @@
 import type { LoadBranch, NodeIndex } from '#core/network';
 import type { LetThrough } from '#core/protection';
 import type { ConductorView, Study } from './study.ts';
+import { derived } from './watch.ts';
 
-const conductorsAt = new WeakMap<Study, ReadonlyMap<NodeIndex, readonly ConductorView[]>>();
+const conductorsByNode = derived(({ conductors }): ReadonlyMap<NodeIndex, readonly ConductorView[]> => {
+	const at = new Map<NodeIndex, ConductorView[]>();
+	const land = (node: NodeIndex, view: ConductorView): void => {
+		const views = at.get(node);
+		if (views) views.push(view);
+		else at.set(node, [view]);
+	};
+	for (const view of conductors) {
+		const { a, b } = view.branch;
+		land(a, view);
+		if (a !== b) land(b, view);
+	}
+	return at;
+});
 
 /** The one conductor that ends on a node; null when there is none or several. */
 export function onlyConductorAt(study: Study, node: NodeIndex): ConductorView | null {
-	let known = conductorsAt.get(study);
-	if (!known) {
-		const map = new Map<NodeIndex, ConductorView[]>();
-		for (const view of study.conductors) {
-			for (const end of new Set([view.branch.a, view.branch.b])) map.set(end, [...(map.get(end) ?? []), view]);
-		}
-		conductorsAt.set(study, (known = map));
-	}
-	const views = known.get(node) ?? [];
-	return views.length === 1 ? views[0]! : null;
+	const views = conductorsByNode(study).get(node);
+	return views?.length === 1 ? views[0]! : null;
 }
 
 /** What is let through to a load by its one positive conductor; null when there is none or several. */
@@ -27,8 +33,13 @@ export function feedOf(study: Study, load: Pick<LoadBranch, 'positive'>): { view
 	return { view, letThrough: view.branch.a === load.positive ? to : from };
 }
 
+export interface DeviceLoads {
+	readonly device: LetThrough['limitedBy'][number];
+	readonly loads: readonly LoadBranch[];
+}
+
 /** Loads by the one device that limits each of them: "part.link" → loads, in the diagram's order. */
-export function loadsByDevice(study: Study): Map<string, { device: LetThrough['limitedBy'][number]; loads: LoadBranch[] }> {
+export const loadsByDevice = derived((study): ReadonlyMap<string, DeviceLoads> => {
 	const groups = new Map<string, { device: LetThrough['limitedBy'][number]; loads: LoadBranch[] }>();
 	for (const load of study.network.loads) {
 		const limitedBy = feedOf(study, load)?.letThrough.limitedBy ?? [];
@@ -40,4 +51,4 @@ export function loadsByDevice(study: Study): Map<string, { device: LetThrough['l
 		groups.set(key, group);
 	}
 	return groups;
-}
+});

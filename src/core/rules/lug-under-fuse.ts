@@ -1,9 +1,9 @@
 import { terminalRef } from '#core/diagram';
-import { defineRule } from './define.ts';
+import { defineRuleForEach } from './define.ts';
 import { conductorSubject, studSubject, subjects } from './subjects.ts';
 import { capital, listed, partName } from './words.ts';
 
-export const lugUnderFuse = defineRule({
+export const lugUnderFuse = defineRuleForEach('stacks', {
 	meta: {
 		id: 'lug-under-fuse',
 		title: 'On a fuse block the lug lies above the fuse',
@@ -20,21 +20,19 @@ export const lugUnderFuse = defineRule({
 		})
 	},
 
-	*check(study) {
-		for (const { key, layers } of study.stacks) {
-			const fuse = layers.findIndex(({ item }) => item.kind === 'fuse');
-			const under = layers.slice(0, Math.max(fuse, 0)).flatMap(({ item }) => (item.kind === 'lug' ? [item.conductor] : []));
-			const lugs = [...new Set(under)];
-			if (lugs.length === 0) continue;
-			yield {
-				message: 'under',
-				data: {
-					names: listed(lugs.map((id) => study.conductorName(id))),
-					one: lugs.length === 1,
-					block: partName(study.part(terminalRef(key).part))
-				},
-				at: subjects([studSubject(key), ...lugs.map(conductorSubject)])
-			};
-		}
+	*checkOne({ key, layers }, study) {
+		const fuse = layers.findIndex(({ item }) => item.kind === 'fuse');
+		const under = layers.slice(0, Math.max(fuse, 0)).flatMap(({ item }) => (item.kind === 'lug' ? [item.conductor] : []));
+		const lugs = [...new Set(under)];
+		if (lugs.length === 0) return;
+		yield {
+			message: 'under',
+			data: {
+				names: listed(lugs.map((id) => study.conductorName(id))),
+				one: lugs.length === 1,
+				block: partName(study.part(terminalRef(key).part))
+			},
+			at: subjects([studSubject(key), ...lugs.map(conductorSubject)])
+		};
 	}
 });

@@ -1,12 +1,12 @@
 import { lugOf } from '#core/conductors';
 import { compactNumber } from '#core/units';
 import { exceeds } from './conductor-words.ts';
-import { defineRule } from './define.ts';
+import { defineRuleForEach } from './define.ts';
 import type { Study } from './study.ts';
 import { studSubject, subjects } from './subjects.ts';
 import { partName } from './words.ts';
 
-export const lugsClash = defineRule({
+export const lugsClash = defineRuleForEach('parts', {
 	meta: {
 		id: 'lugs-clash',
 		title: 'Lugs on neighbouring studs do not touch',
@@ -24,32 +24,30 @@ export const lugsClash = defineRule({
 	},
 
 	/** One report for each part, about the tightest pair of neighbouring studs. */
-	*check(study) {
-		for (const part of study.parts) {
-			const studs = part.terminals
-				.filter(({ kind }) => kind === 'stud')
-				.flatMap(({ id, label, at, side }) => {
-					const widest = widestLug(study, `${part.id}.${id}`);
-					return widest ? [{ key: `${part.id}.${id}`, label, at, side, ...widest }] : [];
-				});
-			let worst: { first: (typeof studs)[number]; second: (typeof studs)[number]; pitchMm: number; neededMm: number } | null = null;
-			for (const [index, first] of studs.entries()) {
-				for (const second of studs.slice(index + 1)) {
-					const pitchMm = Math.hypot(first.at.x - second.at.x, first.at.y - second.at.y);
-					const neededMm = (first.padWidthMm + second.padWidthMm) / 2;
-					if (exceeds(neededMm, pitchMm) && (!worst || neededMm - pitchMm > worst.neededMm - worst.pitchMm)) {
-						worst = { first, second, pitchMm, neededMm };
-					}
+	*checkOne(part, study) {
+		const studs = part.terminals
+			.filter(({ kind }) => kind === 'stud')
+			.flatMap(({ id, label, at, side }) => {
+				const widest = widestLug(study, `${part.id}.${id}`);
+				return widest ? [{ key: `${part.id}.${id}`, label, at, side, ...widest }] : [];
+			});
+		let worst: { first: (typeof studs)[number]; second: (typeof studs)[number]; pitchMm: number; neededMm: number } | null = null;
+		for (const [index, first] of studs.entries()) {
+			for (const second of studs.slice(index + 1)) {
+				const pitchMm = Math.hypot(first.at.x - second.at.x, first.at.y - second.at.y);
+				const neededMm = (first.padWidthMm + second.padWidthMm) / 2;
+				if (exceeds(neededMm, pitchMm) && (!worst || neededMm - pitchMm > worst.neededMm - worst.pitchMm)) {
+					worst = { first, second, pitchMm, neededMm };
 				}
 			}
-			if (!worst) continue;
-			const { first, second, pitchMm, neededMm } = worst;
-			yield {
-				message: 'clash',
-				data: { place: `${partName(part)} ${first.label} and ${second.label}`, pitchMm, neededMm, first: first.name, second: second.name },
-				at: subjects([studSubject(first.key), studSubject(second.key)])
-			};
 		}
+		if (!worst) return;
+		const { first, second, pitchMm, neededMm } = worst;
+		yield {
+			message: 'clash',
+			data: { place: `${partName(part)} ${first.label} and ${second.label}`, pitchMm, neededMm, first: first.name, second: second.name },
+			at: subjects([studSubject(first.key), studSubject(second.key)])
+		};
 	}
 });
 

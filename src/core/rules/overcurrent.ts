@@ -10,6 +10,7 @@ import type { Sourced } from '#core/tables';
 import { exceeds } from './conductor-words.ts';
 import { deviceFree, endKey, otherEnd, walk, type DeviceFree } from './device-free.ts';
 import type { ConductorView, Study } from './study.ts';
+import { derived } from './watch.ts';
 
 /** Where the current that is too large for a conductor comes from, and how far it runs unprotected. */
 interface Run {
@@ -42,16 +43,8 @@ export interface OvercurrentFault {
 	readonly alike: readonly ConductorId[];
 }
 
-const judged = new WeakMap<Study, readonly OvercurrentFault[]>();
-
 /** Faults of positive conductors other than cranking supplies (33 CFR 183.455(e)), in the diagram's order. */
-export function overcurrentFaults(study: Study): readonly OvercurrentFault[] {
-	const known = judged.get(study);
-	if (known) return known;
-	const faults = withFollowers(findFaults(study));
-	judged.set(study, faults);
-	return faults;
-}
+export const overcurrentFaults = derived((study): readonly OvercurrentFault[] => withFollowers(findFaults(study)));
 
 type Fault = Omit<OvercurrentFault, 'alike'>;
 

@@ -1,52 +1,40 @@
-/** Reports of rules → findings: sentences made, keys given, order fixed, waivers put to them. */
+/** Findings of all rules: keys told apart, order fixed, waivers put to them. */
 import type { Diagram } from '#core/diagram';
-import type { AnyReport, Rule } from './define.ts';
+import { createMemory, type Memory } from '#core/memory';
+import type { Rule } from './define.ts';
 import type { Finding, Severity, Subject } from './finding.ts';
+import { findingsOf } from './findings-of.ts';
 import { RULES } from './list.ts';
-import { numbersOf } from './numbers.ts';
 import type { Study } from './study.ts';
 import { withWaivers } from './waivers.ts';
 
 const RANK: Record<Severity, number> = { fatal: 0, error: 1, warning: 2, note: 3 };
 
-/** Findings of all rules: by severity, then in the rules' order, then in the diagram's. */
-export function runRules(study: Study, rules: readonly Rule[] = RULES): Finding[] {
-	const orderOf = diagramOrder(study.diagram);
-	const found = rules.flatMap((rule, ruleOrder) =>
-		reportsOf(rule, study).map((report, index) => ({ finding: findingOf(rule, report, study), ruleOrder, index }))
+/**
+ * Findings of all rules: by severity, then in the rules' order, then in the diagram's.
+ *
+ * @param memory of earlier states: rules are asked again only about what has changed for them
+ */
+export function runRules(study: Study, rules: readonly Rule[] = RULES, memory: Memory = createMemory()): readonly Finding[] {
+	const found = rules.map((rule) => findingsOf(rule, study, memory));
+	const { waivers } = study.diagram;
+	return memory.keep(rules, [...found, waivers, orderOfThings(study.diagram, memory)], () =>
+		withWaivers(withUniqueKeys(inOrder(found, study.diagram)), waivers)
 	);
-	found.sort(
-		(a, b) =>
-			RANK[a.finding.severity] - RANK[b.finding.severity] ||
-			a.ruleOrder - b.ruleOrder ||
-			orderOf(a.finding.subjects[0]) - orderOf(b.finding.subjects[0]) ||
-			a.index - b.index
-	);
-	return withWaivers(withUniqueKeys(found.map(({ finding }) => finding)), study.diagram.waivers);
 }
 
-const reportsOf = (rule: Rule, study: Study): AnyReport[] => [...rule.check(study)] as AnyReport[];
+/** Another object when parts or conductors are others, or stand in another order. */
+const orderOfThings = ({ parts, conductors }: Diagram, memory: Memory): unknown =>
+	memory.keep('order of things', [...Object.keys(parts), null, ...Object.keys(conductors)], () => ({}));
 
-function findingOf({ meta, messages }: Rule, report: AnyReport, { profile }: Study): Finding {
-	const words = messages[report.message](report.data) as { message: string; remedy: string };
-	return {
-		key: `${meta.id}:${report.at.map(({ id }) => id).join(',')}`,
-		rule: meta.id,
-		title: meta.title,
-		severity: report.severity ?? meta.severity,
-		subjects: report.at,
-		message: words.message,
-		remedy: words.remedy,
-		why: meta.why,
-		source: report.source ?? meta.source[profile.basedOn] ?? meta.source.default,
-		unverified: report.unverified ?? false,
-		assumptions: report.assumptions ?? [],
-		caseId: report.caseId ?? null,
-		numbers: numbersOf(report.data),
-		waiver: null,
-		waiverLapsed: false,
-		lapse: null
-	};
+function inOrder(found: readonly (readonly Finding[])[], diagram: Diagram): Finding[] {
+	const placeOf = diagramOrder(diagram);
+	return found
+		.flatMap((findings, rule) =>
+			findings.map((finding, index) => ({ finding, rank: RANK[finding.severity], rule, place: placeOf(finding.subjects[0]), index }))
+		)
+		.sort((a, b) => a.rank - b.rank || a.rule - b.rule || a.place - b.place || a.index - b.index)
+		.map(({ finding }) => finding);
 }
 
 /** A rule may say two things about one subject; the second key gets "#2". */

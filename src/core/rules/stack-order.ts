@@ -1,9 +1,8 @@
 import { areaMm2 } from '#core/conductors';
-import { bestOrder, isWorthwhile } from '#core/studs';
+import { bestOrder, drawnHeatW, isWorthwhile, type Stack } from '#core/studs';
 import { ampsText, compactNumber } from '#core/units';
-import { defineRule } from './define.ts';
-import { stackCurrents } from './stack-currents.ts';
-import type { Study } from './study.ts';
+import { defineRuleForEach } from './define.ts';
+import { stackCurrents, type StackCurrents } from './stack-currents.ts';
 import { studSubject } from './subjects.ts';
 import { capital } from './words.ts';
 
@@ -12,7 +11,7 @@ const CURRENT_RATIO = 5;
 /** Below this the pads are small and the force is spread well enough. */
 const SMALL_A = 10;
 
-export const stackOrder = defineRule({
+export const stackOrder = defineRuleForEach('stacks', {
 	meta: {
 		id: 'stack-order',
 		title: 'The largest current sits lowest on the stud',
@@ -33,33 +32,31 @@ export const stackOrder = defineRule({
 		})
 	},
 
-	*check(study) {
-		for (const stack of study.stacks) {
-			if (stack.terminal.thread === null) continue;
-			const currents = stackCurrents(study, stack);
-			const { layers, byCase } = currents;
-			if (layers.length < 2) continue;
-
-			const name = study.studName(stack.key);
-			const at = [studSubject(stack.key)] as const;
+	*checkOne(stack, study) {
+		if (stack.terminal.thread === null || stack.terminalCount < 2) return;
+		const currents = stackCurrents(study, stack);
+		const at = [studSubject(stack.key)] as const;
+		// Nearly all stacks stay cool in any order: others need not be tried.
+		if (isWorthwhile(drawnHeatW(stack, currents), 0)) {
 			const { drawnW, bestW, labels, caseId } = bestOrder(study.diagram, stack, currents);
 			if (isWorthwhile(drawnW, bestW)) {
+				const name = study.studName(stack.key);
 				yield { message: 'heat', data: { name, drawnW, bestW, best: capital(labels.join(', ')) }, at, caseId };
-				continue;
+				return;
 			}
-			const bridged = bridgedPad(study, stack.key, layers, byCase);
-			if (bridged) yield { message: 'pad', data: { name, ...bridged.data }, at, caseId: bridged.caseId };
 		}
+		if (currents.largest.currentA < SMALL_A) return;
+		const bridged = bridgedPad(stack, currents);
+		if (bridged) yield { message: 'pad', data: { name: study.studName(stack.key), ...bridged.data }, at, caseId: bridged.caseId };
 	}
 });
 
 const watts = (value: number): string => `${compactNumber(value, 2)} W`;
 
-function bridgedPad(study: Study, key: string, layers: readonly number[], byCase: ReturnType<typeof stackCurrents>['byCase']) {
-	const stack = study.stack(key)!;
+function bridgedPad(stack: Stack, { layers, byCase }: StackCurrents) {
 	const lug = (position: number) => {
-		const { item, label } = stack.layers[layers[position]!]!;
-		return item.kind === 'lug' ? { label, areaMm2: areaMm2(study.diagram.conductors[item.conductor]!.gauge) } : null;
+		const { gauge, label } = stack.layers[layers[position]!]!;
+		return gauge ? { label, areaMm2: areaMm2(gauge) } : null;
 	};
 	for (const { caseId, injectedA } of byCase) {
 		for (let above = 1; above < layers.length; above++) {

@@ -1,7 +1,7 @@
 import { TERMINALS_PER_STUD } from '#core/tables';
 import { ampsText } from '#core/units';
 import { exceeds } from './conductor-words.ts';
-import { defineRule } from './define.ts';
+import { defineRuleForEach } from './define.ts';
 import { stackCurrents } from './stack-currents.ts';
 import { studSubject } from './subjects.ts';
 import { capital } from './words.ts';
@@ -9,7 +9,7 @@ import { capital } from './words.ts';
 /** Amps above which a full stud deserves a second look: common practice, no source. */
 const MUCH_A = 100;
 
-export const studCrowded = defineRule({
+export const studCrowded = defineRuleForEach('stacks', {
 	meta: {
 		id: 'stud-crowded',
 		title: 'No more than four terminals sit on one stud, or fewer where its maker says so',
@@ -34,21 +34,20 @@ export const studCrowded = defineRule({
 		})
 	},
 
-	*check(study) {
-		for (const stack of study.stacks) {
-			const { key, terminal, terminalCount: count } = stack;
-			const limit = terminal.maxTerminals;
-			const name = study.studName(key);
-			const at = [studSubject(key)] as const;
-			if (count > limit) {
-				const source = limit === TERMINALS_PER_STUD.value ? undefined : 'the limit given for this terminal';
-				if (terminal.kind === 'clamp') yield { message: 'clamp', data: { name, count, limit }, at, severity: 'warning', source };
-				else yield { message: 'stud', data: { name, count, limit }, at, source };
-			} else if (terminal.kind === 'stud' && count >= TERMINALS_PER_STUD.value) {
-				const { currentA, caseId } = stackCurrents(study, stack).largest;
-				if (!exceeds(currentA, MUCH_A)) continue;
-				yield { message: 'full', data: { name, count, currentA }, at, severity: 'warning', source: 'common practice, no source', caseId };
-			}
+	*checkOne(stack, study) {
+		const { key, terminal, terminalCount: count } = stack;
+		const limit = terminal.maxTerminals;
+		if (count <= limit && count < TERMINALS_PER_STUD.value) return;
+		const name = study.studName(key);
+		const at = [studSubject(key)] as const;
+		if (count > limit) {
+			const source = limit === TERMINALS_PER_STUD.value ? undefined : 'the limit given for this terminal';
+			if (terminal.kind === 'clamp') yield { message: 'clamp', data: { name, count, limit }, at, severity: 'warning', source };
+			else yield { message: 'stud', data: { name, count, limit }, at, source };
+		} else if (terminal.kind === 'stud' && count >= TERMINALS_PER_STUD.value) {
+			const { currentA, caseId } = stackCurrents(study, stack).largest;
+			if (!exceeds(currentA, MUCH_A)) return;
+			yield { message: 'full', data: { name, count, currentA }, at, severity: 'warning', source: 'common practice, no source', caseId };
 		}
 	}
 });

@@ -2,13 +2,13 @@ import { usableLengthMm } from '#core/parts';
 import { threadNeededMm, threadText } from '#core/studs';
 import { thread, type ThreadId } from '#core/tables';
 import { compactNumber } from '#core/units';
-import { defineRule } from './define.ts';
+import { defineRuleForEach } from './define.ts';
 import { studSubject } from './subjects.ts';
 
 /** Share of the nut below which the joint cannot be trusted: common practice, no source. */
 const LEAST_OF_NUT = 0.8;
 
-export const studTooShort = defineRule({
+export const studTooShort = defineRuleForEach('stacks', {
 	meta: {
 		id: 'stud-too-short',
 		title: 'The thread fills the nut and shows one and a half turns beyond it',
@@ -25,21 +25,19 @@ export const studTooShort = defineRule({
 		})
 	},
 
-	*check(study) {
-		for (const { key, terminal, heightMm, threadLeftMm, hardwareAssumed } of study.stacks) {
-			if (terminal.thread === null || terminal.usableLengthMm === null || threadLeftMm === null) continue;
-			const { nutHeightMm } = thread(terminal.thread);
-			const neededMm = threadNeededMm(terminal.thread);
-			const engagedMm = terminal.usableLengthMm - heightMm;
-			if (engagedMm >= neededMm - ROUNDING_MM) continue;
-			yield {
-				message: 'short',
-				data: { name: study.studName(key), usableMm: terminal.usableLengthMm, heightMm, neededMm, thread: threadText(terminal.thread) },
-				at: [studSubject(key)],
-				severity: engagedMm < LEAST_OF_NUT * nutHeightMm ? 'error' : 'warning',
-				assumptions: assumptions(terminal.thread, terminal.usableLengthMm, hardwareAssumed)
-			};
-		}
+	*checkOne({ key, terminal, heightMm, threadLeftMm, hardwareAssumed }, study) {
+		if (terminal.thread === null || terminal.usableLengthMm === null || threadLeftMm === null) return;
+		const { nutHeightMm } = thread(terminal.thread);
+		const neededMm = threadNeededMm(terminal.thread);
+		const engagedMm = terminal.usableLengthMm - heightMm;
+		if (engagedMm >= neededMm - ROUNDING_MM) return;
+		yield {
+			message: 'short',
+			data: { name: study.studName(key), usableMm: terminal.usableLengthMm, heightMm, neededMm, thread: threadText(terminal.thread) },
+			at: [studSubject(key)],
+			severity: engagedMm < LEAST_OF_NUT * nutHeightMm ? 'error' : 'warning',
+			assumptions: assumptions(terminal.thread, terminal.usableLengthMm, hardwareAssumed)
+		};
 	}
 });
 

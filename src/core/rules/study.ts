@@ -4,6 +4,7 @@
  */
 import type { CaseId, Conductor, ConductorId, Diagram, OperatingCase, PartId, StudKey } from '#core/diagram';
 import type { Faults } from '#core/faults';
+import type { Memory } from '#core/memory';
 import type { Branch, Network, Pole } from '#core/network';
 import type { PartDescription } from '#core/parts';
 import type { Ampacity, Profile } from '#core/profiles';
@@ -48,6 +49,8 @@ export interface CaseResult {
 
 export interface Study {
 	readonly diagram: Diagram;
+	/** Of earlier states of the diagram; holds nothing that changes an answer. */
+	readonly memory: Memory;
 	readonly profile: Profile;
 	readonly network: Network;
 	/** Metal joined with every switch closed, and the open-circuit volts between its nets. */

@@ -1,7 +1,7 @@
 import { gaugeText } from '#core/conductors';
 import { ampsText } from '#core/units';
 import { amperageSource, amperageText, exceeds, gaugeForCurrent } from './conductor-words.ts';
-import { defineRule } from './define.ts';
+import { defineRuleForEach } from './define.ts';
 import { conductorSubject } from './subjects.ts';
 import { capital } from './words.ts';
 
@@ -22,7 +22,7 @@ const remedy = ({ name, thicker }: Data): string =>
 		? `Use at least ${thicker} for ${name}, or less load.`
 		: `No thicker size of this kind carries it: share the load between two circuits, or use insulation for a higher temperature.`;
 
-export const undersizedConductor = defineRule({
+export const undersizedConductor = defineRuleForEach('conductors', {
 	meta: {
 		id: 'undersized-conductor',
 		title: 'A conductor carries no more than its amperage',
@@ -46,29 +46,27 @@ export const undersizedConductor = defineRule({
 		})
 	},
 
-	*check(study) {
-		for (const view of study.conductors) {
-			const { ampacity, continuous, conductor } = view;
-			// 33 CFR 183.425(g): cranking-motor conductors are exempt.
-			if (conductor.use === 'cranking' || continuous.caseId === null) continue;
-			const isOver = exceeds(continuous.currentA, ampacity.currentA);
-			if (!isOver && !exceeds(continuous.currentA, CLOSE * ampacity.currentA)) continue;
-			yield {
-				message: isOver ? 'over' : 'close',
-				severity: isOver ? 'error' : 'warning',
-				data: {
-					name: view.name,
-					gauge: gaugeText(conductor.gauge),
-					currentA: continuous.currentA,
-					amperage: amperageText(ampacity),
-					caseName: study.diagram.cases[continuous.caseId]!.label,
-					thicker: gaugeForCurrent(study, view, continuous.currentA / (isOver ? 1 : CLOSE))
-				},
-				at: [conductorSubject(view.id)],
-				caseId: continuous.caseId,
-				source: isOver ? amperageSource(ampacity) : `common practice, no source; ${amperageSource(ampacity)}`,
-				unverified: ampacity.unverified
-			};
-		}
+	*checkOne(view, study) {
+		const { ampacity, continuous, conductor } = view;
+		// 33 CFR 183.425(g): cranking-motor conductors are exempt.
+		if (conductor.use === 'cranking' || continuous.caseId === null) return;
+		const isOver = exceeds(continuous.currentA, ampacity.currentA);
+		if (!isOver && !exceeds(continuous.currentA, CLOSE * ampacity.currentA)) return;
+		yield {
+			message: isOver ? 'over' : 'close',
+			severity: isOver ? 'error' : 'warning',
+			data: {
+				name: view.name,
+				gauge: gaugeText(conductor.gauge),
+				currentA: continuous.currentA,
+				amperage: amperageText(ampacity),
+				caseName: study.diagram.cases[continuous.caseId]!.label,
+				thicker: gaugeForCurrent(study, view, continuous.currentA / (isOver ? 1 : CLOSE))
+			},
+			at: [conductorSubject(view.id)],
+			caseId: continuous.caseId,
+			source: isOver ? amperageSource(ampacity) : `common practice, no source; ${amperageSource(ampacity)}`,
+			unverified: ampacity.unverified
+		};
 	}
 });

@@ -1,8 +1,8 @@
 import { isHardware } from '#core/studs';
-import { defineRule } from './define.ts';
+import { defineRuleForEach } from './define.ts';
 import { studSubject } from './subjects.ts';
 
-export const washerInCurrentPath = defineRule({
+export const washerInCurrentPath = defineRuleForEach('stacks', {
 	meta: {
 		id: 'washer-in-current-path',
 		title: 'Washers and nuts lie above everything that carries current',
@@ -24,15 +24,13 @@ export const washerInCurrentPath = defineRule({
 	},
 
 	/** One report for each stud, about the lowest offender. */
-	*check(study) {
-		for (const { key, terminal, layers } of study.stacks) {
-			if (terminal.kind !== 'stud') continue;
-			const lowest = layers.findIndex(({ item }) => isHardware(item));
-			const above = layers.slice(lowest + 1).find(({ item }) => !isHardware(item));
-			if (lowest < 0 || !above) continue;
-			const data = { name: study.studName(key), hardware: layers[lowest]!.label, above: above.label };
-			if (layers[lowest]!.item.kind === 'nut') yield { message: 'nut', data, at: [studSubject(key)] };
-			else yield { message: 'between', data, at: [studSubject(key)] };
-		}
+	*checkOne({ key, terminal, layers }, study) {
+		if (terminal.kind !== 'stud') return;
+		const lowest = layers.findIndex(({ item }) => isHardware(item));
+		const above = layers.slice(lowest + 1).find(({ item }) => !isHardware(item));
+		if (lowest < 0 || !above) return;
+		const data = { name: study.studName(key), hardware: layers[lowest]!.label, above: above.label };
+		if (layers[lowest]!.item.kind === 'nut') yield { message: 'nut', data, at: [studSubject(key)] };
+		else yield { message: 'between', data, at: [studSubject(key)] };
 	}
 });

@@ -18,6 +18,12 @@ const CURRENT_RATIO = 5;
 /** Below this the pads are small and the force is spread well enough. */
 const SMALL_A = 10;
 
+/** Joint heat of a stack as it lies, watts, in its hottest case; drawn hardware in its way not counted. */
+export function drawnHeatW({ terminal: { thread } }: Stack, { byCase }: TerminalCurrents): number {
+	const ohm = thread === null ? 0 : faceOhm(thread);
+	return Math.max(0, ...byCase.map(({ injectedA }) => stackHeatW(injectedA, ohm)));
+}
+
 /** All orders are tried up to this many things on a stud. */
 const EXACT_UP_TO = 6;
 

@@ -7,12 +7,21 @@ import { findTerminal, fusePosts } from './terminal.ts';
 import type { Layer, Stack } from './types.ts';
 import { itemLabel, stackSentence } from './words.ts';
 
-/** Stacks of all studs and clamps with something on them, in the order in which something lands on them. */
-export function stacksOf(diagram: Diagram): Stack[] {
-	const landed = landings(diagram);
-	const keys = new Set([...landed.keys(), ...Object.keys(diagram.stacks), ...fusePosts(diagram)]);
-	return [...keys].map((key) => stackOf(diagram, key, landed)).filter((stack) => stack !== undefined);
+/** Where stacks may be, and what lands there: depends on where things go, not on what they are. */
+export interface StackPlaces {
+	readonly keys: readonly StudKey[];
+	readonly landed: Map<StudKey, StackItem[]>;
 }
+
+/** In the order in which something lands on them. */
+export function stackPlaces(diagram: Diagram): StackPlaces {
+	const landed = landings(diagram);
+	return { keys: [...new Set([...landed.keys(), ...Object.keys(diagram.stacks), ...fusePosts(diagram)])], landed };
+}
+
+/** Stacks of all studs and clamps with something on them, in the order of their places. */
+export const stacksOf = (diagram: Diagram, { keys, landed }: StackPlaces = stackPlaces(diagram)): Stack[] =>
+	keys.map((key) => stackOf(diagram, key, landed)).filter((stack) => stack !== undefined);
 
 interface Known {
 	readonly madeOf: readonly unknown[];
@@ -76,7 +85,16 @@ function layersOf(diagram: Diagram, terminal: Terminal, items: readonly StackIte
 	let bottomMm = 0;
 	return items.map((item) => {
 		const { thicknessMm, widthMm } = layerSize(diagram, terminal, item);
-		const layer = { item, label: itemLabel(diagram, terminal.kind, item), bottomMm, thicknessMm, widthMm, conducts: !isHardware(item) };
+		const gauge = item.kind === 'lug' ? diagram.conductors[item.conductor]!.gauge : null;
+		const layer = {
+			item,
+			gauge,
+			label: itemLabel(diagram, terminal.kind, item),
+			bottomMm,
+			thicknessMm,
+			widthMm,
+			conducts: !isHardware(item)
+		};
 		bottomMm += thicknessMm;
 		return layer;
 	});

@@ -1,9 +1,11 @@
-import type { StackItem, StudKey } from '#core/diagram';
+import type { Gauge, StackItem, StudKey } from '#core/diagram';
 import type { Terminal } from '#core/parts';
 
 /** One layer of a stud's stack with its size; heights are millimetres above the seat. */
 export interface Layer {
 	readonly item: StackItem;
+	/** Of a lug's conductor; null for everything else. */
+	readonly gauge: Gauge | null;
 	/** "4/0 AWG lug of C1", "fuse block F7", "washer". */
 	readonly label: string;
 	readonly bottomMm: number;

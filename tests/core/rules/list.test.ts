@@ -5,7 +5,7 @@ import { RULES } from '#core/rules';
 const SOURCE = new URL('../../../src/core/rules/', import.meta.url);
 const files = readdirSync(SOURCE).filter((name) => name.endsWith('.ts'));
 const ruleFiles = files
-	.filter((name) => readFileSync(new URL(name, SOURCE), 'utf8').includes('= defineRule({'))
+	.filter((name) => /= defineRule(?:ForEach)?\(/.test(readFileSync(new URL(name, SOURCE), 'utf8')))
 	.map((name) => name.replace('.ts', ''));
 const tests = readdirSync(new URL('.', import.meta.url)).map((name) => name.replace('.test.ts', ''));
 const ids = RULES.map(({ meta }) => meta.id);

@@ -14,7 +14,7 @@ const feed = (drawA: number): Diagram =>
 		['l.neg', 'b.neg']
 	]);
 
-const find = (diagram: Diagram): Finding[] => runRules(buildStudy(diagram), rule);
+const find = (diagram: Diagram): readonly Finding[] => runRules(buildStudy(diagram), rule);
 
 const accept = (diagram: Diagram, finding: Finding): Diagram => {
 	const command = waiveFinding({

@@ -1,0 +1,10 @@
+/** Whether two values of plain data say the same. */
+export function isAlike(a: unknown, b: unknown): boolean {
+	if (Object.is(a, b)) return true;
+	if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null || Array.isArray(a) !== Array.isArray(b)) return false;
+	const keys = Object.keys(a);
+	return (
+		keys.length === Object.keys(b).length &&
+		keys.every((key) => Object.hasOwn(b, key) && isAlike((a as Record<string, unknown>)[key], (b as Record<string, unknown>)[key]))
+	);
+}
