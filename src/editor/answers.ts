@@ -1,19 +1,35 @@
 /** Questions about a diagram that take too long for the thread that draws. Questions and answers are plain data. */
 import { change, type CaseId, type Change, type Diagram, type PartId, type StackItem, type StudKey } from '#core/diagram';
 import { thumbnails } from '#core/drawing';
-import { explain, voltsLost, type Explanation, type FigureId, type VoltsLost } from '#core/explain';
 import { arrangementOf, remediesFor, tryOrder, type Difference, type StudArrangement, type StudTrial } from '#core/remedies';
 import type { Picture } from '#core/drawing';
 import type { PictureAsk } from './change-picture.ts';
 import { fullBusOffer, type FullBusOffer } from './full-bus-offer.ts';
 import { picture } from './change-picture.ts';
 import type { FullBusRequest } from '#core/placement';
+import { energyBalance, type EnergyBalance } from '#core/energy';
+import {
+	caseCells,
+	explain,
+	partFigures,
+	studyOf,
+	voltsLost,
+	type CaseCells,
+	type Explanation,
+	type FigureGroup,
+	type FigureId,
+	type VoltsLost
+} from '#core/explain';
 
 export interface Questions {
 	/** What would mend the finding with this key. */
 	readonly remedies: { readonly ask: { readonly finding: string }; readonly answer: readonly RemedyOffer[] };
 	/** Where the volts of a load go, in a case or, with null, in the one in which most are lost. */
 	readonly 'volts-lost': { readonly ask: { readonly load: PartId; readonly caseId: CaseId | null }; readonly answer: LoadLoss };
+	readonly 'part-figures': { readonly ask: { readonly part: PartId }; readonly answer: readonly FigureGroup[] };
+	readonly energy: { readonly ask: Readonly<Record<string, never>>; readonly answer: EnergyBalance };
+	/** What each case comes to; null for one without an operating point. */
+	readonly cases: { readonly ask: Readonly<Record<string, never>>; readonly answer: Readonly<Record<CaseId, CaseCells | null>> };
 	/** Where a figure comes from; null where there is no such figure. */
 	readonly explain: { readonly ask: { readonly figure: FigureId }; readonly answer: Explanation | null };
 	/** What flows and what is found on a stud, with what is on it in another order or, with null, as it is. */
@@ -62,6 +78,9 @@ const ANSWERS: {
 		}),
 	'volts-lost': (diagram, { load, caseId }) => loadLoss(diagram, load, caseId),
 	explain: (diagram, { figure }) => explain(diagram, figure),
+	'part-figures': (diagram, { part }) => (Object.hasOwn(diagram.parts, part) ? partFigures(studyOf(diagram), part) : []),
+	energy: (diagram) => energyBalance(diagram, studyOf(diagram).network),
+	cases: (diagram) => caseCells(studyOf(diagram)),
 	stud: (diagram, { stud, order }) => ({ order, trial: tryOrder(diagram, stud, order) }),
 	arrange: (diagram, { stud }) => arrangementOf(diagram, stud),
 	'full-bus': fullBusOffer,

@@ -46,7 +46,9 @@ export const insightTexts = {
 		case: 'Operating case',
 		waiting: 'Following the current…',
 		failed: (reason: string) => `The volts lost could not be worked out (${reason}).`,
-		total: (volts: string, percent: string, nominalV: number) => `${volts} lost, ${percent} of ${nominalV} V`,
+		lost: (volts: string) => `${volts} lost there and back`,
+		share: (percent: string, nominalV: number) => `${percent} of ${nominalV} V`,
+		side: (millivolts: string) => `together ${millivolts}`,
 		ends: (fromV: string, from: string, loadV: string, load: string) => `${fromV} at ${from}, ${loadV} at ${load}`,
 		list: 'Every element from the supply to the load and back',
 		there: (from: string) => `From ${from}`,
@@ -70,6 +72,9 @@ export const insightTexts = {
 		inputs: 'Made of',
 		inCase: (name: string) => `in “${name}”`,
 		row: (table: string, row: string) => `${table}, row ${row}`,
+		related: 'See also',
+		sums: 'Where its figures come from',
+		unverified: 'not yet verified',
 		origins: {
 			diagram: 'drawn',
 			assumed: 'assumed',
@@ -93,14 +98,40 @@ export const insightTexts = {
 		off: 'Switch the lens off',
 		waiting: 'Colours appear when the check has run.',
 		about: 'What is shown',
+		source: (limits: string, source: string) => `From ${limits}: ${source}.`,
 		silent: 'A thin grey line: the lens says nothing of it.',
 		folded: 'Close the panel to see what the bands mean.',
 		counted: (n: number) => count(n, 'conductor')
 	},
 
+	finding: {
+		worstIn: (name: string) => `Worst in “${name}”`
+	},
+
+	figures: {
+		title: 'Figures',
+		waiting: 'Figures appear when they are worked out.',
+		failed: (reason: string) => `The figures could not be worked out (${reason}).`,
+		none: 'Nothing is worked out for it yet: connect it and give it an operating case.'
+	},
+
+	conductor: {
+		ofAmperage: (percent: string) => `${percent} of its amperage`,
+		ofNominal: (percent: string, nominalV: number) => `${percent} of ${nominalV} V`,
+		greatestDevice: 'Largest device allowed',
+		surge: 'Worst current, starts counted',
+		byEnd: 'At each end',
+		at: (stud: string) => `at ${stud}`,
+		device: (name: string, amps: string) => `${name}, ${amps}`,
+		limitsItself: (name: string, amps: string) => `${name}, which limits itself to ${amps}`,
+		notFed: 'nothing feeds it'
+	},
+
 	protection: {
 		protects: 'Protects',
 		nothing: 'No conductor yet.',
+		position: (name: string, count: number) =>
+			`${name}: ${count === 0 ? 'no conductor' : count === 1 ? '1 conductor' : `${count} conductors`}`,
 		halo: 'Ringed on the drawing. A conductor is listed where this device is what limits a fault in it.'
 	}
 };

@@ -27,3 +27,27 @@ export function protection({ check, selection }: Pick<Editor, 'check' | 'selecti
 
 export const haloOf = ({ by, protects }: Protection): ReadonlySet<ItemKey> =>
 	new Set([...by.map((id) => itemKey('part', id)), ...protects.map((id) => itemKey('conductor', id))]);
+
+export interface Position {
+	readonly link: string;
+	/** "D1 position 3". */
+	readonly name: string;
+	readonly conductors: readonly ConductorId[];
+}
+
+/** The conductors a device limits faults in, by position; positions that limit none are left out. */
+export function protectedByPosition(check: CheckResult | null, device: PartId): Position[] {
+	const positions = new Map<string, { name: string; conductors: Set<ConductorId> }>();
+	for (const [id, { ends, letThroughA }] of Object.entries(check?.conductors ?? {})) {
+		if (letThroughA === Infinity) continue;
+		for (const { part, link, name } of [...ends.from.by, ...ends.to.by]) {
+			if (part !== device) continue;
+			const known = positions.get(link) ?? { name, conductors: new Set() };
+			positions.set(link, known);
+			known.conductors.add(id);
+		}
+	}
+	return [...positions]
+		.map(([link, { name, conductors }]) => ({ link, name, conductors: [...conductors] }))
+		.sort((a, b) => a.name.localeCompare(b.name, 'en', { numeric: true }));
+}

@@ -41,6 +41,8 @@ const ARROW_WALKERS = '[role=tree], [role=tablist], [role=menu], summary, .body'
 const STEPS = ['z', 'y'];
 const WHILE_TYPING = ['s', 'o', ...STEPS];
 
+const EDITING: readonly string[] = ['cases', 'energy'];
+
 /** Where the keys that delete mean the selection: on the sheet and in its list, not on some button that has the focus. */
 const DELETES = ['delete', 'backspace'];
 const DELETES_IN = '[data-sheet], [role=tree]';
@@ -86,7 +88,10 @@ export function shortcutHandler(workbench: Workbench): (event: KeyboardEvent) =>
 	}
 
 	return (event) => {
-		if (event.defaultPrevented || view.dialog || view.question) return;
+		if (event.defaultPrevented || view.question) return;
+		const isStep = (event.ctrlKey || event.metaKey) && STEPS.includes(event.key.toLowerCase());
+		// In the table of cases the diagram is edited too: there steps can be taken back.
+		if (view.dialog && !(isStep && EDITING.includes(view.dialog))) return;
 		const target = event.target as Element | null;
 		const key = event.key.toLowerCase();
 		const ctrl = event.ctrlKey || event.metaKey;

@@ -36,6 +36,8 @@ export interface BesideWay {
 export interface VoltsLost {
 	readonly ok: true;
 	readonly load: string;
+	/** Link of the load within its part. */
+	readonly link: string;
 	readonly caseName: string;
 	/** "B1 +" and "B1 −": where the ladder begins and ends. */
 	readonly from: string;
@@ -98,6 +100,7 @@ export function voltsLost(
 	return {
 		ok: true,
 		load: name,
+		link: load.link,
 		caseName: operatingCase.label.trim() || caseId,
 		from: supplyPost(study, there.supply, 'positive'),
 		to: supplyPost(study, back.supply, 'negative'),
