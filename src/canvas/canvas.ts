@@ -178,6 +178,7 @@ export function createCanvas(container: HTMLDivElement, host: CanvasHost): Canva
 			container.style.backgroundColor = palette().paper;
 			fitOnce();
 		},
+		scene: () => desk.scene,
 		fit: (how = 'gliding') => showWhole(how),
 		refit,
 		zoomBy(factor) {

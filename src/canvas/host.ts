@@ -3,6 +3,7 @@
  * without Svelte.
  */
 import type { Command, Diagram, ItemKey, TerminalRef } from '#core/diagram';
+import type { Scene } from '#core/drawing';
 import type { Point } from '#core/geometry';
 import type { CheckResult } from '#core/check';
 import type { LensView } from '#core/explain';
@@ -63,6 +64,8 @@ export interface CanvasModel {
 
 export interface Canvas {
 	show(model: CanvasModel): void;
+	/** What is drawn. */
+	scene(): Scene;
 	/** Whole diagram in view. `at once` where nothing was seen before. */
 	fit(how?: 'gliding' | 'at once'): void;
 	/** What lies over the canvas has changed: a diagram that was wholly in view is so again. */

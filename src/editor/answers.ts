@@ -20,6 +20,7 @@ import {
 	type FigureId,
 	type VoltsLost
 } from '#core/explain';
+import { reportInput, sectionsOf, verdictOf, type Section } from '#core/reports';
 
 export interface Questions {
 	/** What would mend the finding with this key. */
@@ -45,6 +46,8 @@ export interface Questions {
 	readonly picture: { readonly ask: PictureAsk; readonly answer: Picture | null };
 	/** The whole drawing small, as SVG text for each theme; null for an empty sheet. */
 	readonly thumbnail: { readonly ask: { readonly sizePx: number }; readonly answer: ReturnType<typeof thumbnails> };
+	/** Every table of the packet, and the check's outcome in a sentence. */
+	readonly reports: { readonly ask: null; readonly answer: { readonly sections: readonly Section[]; readonly verdict: string } };
 }
 export type QuestionKind = keyof Questions;
 
@@ -85,8 +88,14 @@ const ANSWERS: {
 	arrange: (diagram, { stud }) => arrangementOf(diagram, stud),
 	'full-bus': fullBusOffer,
 	picture,
-	thumbnail: (diagram, { sizePx }) => thumbnails(diagram, sizePx)
+	thumbnail: (diagram, { sizePx }) => thumbnails(diagram, sizePx),
+	reports: (diagram) => reports(diagram)
 };
+
+function reports(diagram: Diagram): Questions['reports']['answer'] {
+	const input = reportInput(diagram);
+	return { sections: sectionsOf(input), verdict: verdictOf(input) };
+}
 
 function loadLoss(diagram: Diagram, load: PartId, caseId: CaseId | null): LoadLoss {
 	const cases = caseId === null ? Object.keys(diagram.cases) : [caseId];

@@ -3,6 +3,7 @@ export const icons = {
 	new: 'M5 2.5h7l3.5 3.5v11.5H5zM12 2.5V6h3.5M10.2 9v5M7.7 11.5h5',
 	open: 'M2.5 16V4.5h5l1.5 2h7V9M2.5 16l2.6-7h13l-2.6 7z',
 	save: 'M10 2.5v9M6.2 8l3.8 3.8L13.8 8M3 13.5V17h14v-3.5',
+	handOver: 'M5 7.5V2.5h10v5M5 14H2.5V7.5h15V14H15M5 11.5h10v6H5z',
 	examples: 'M3 3h6v6H3zM11 3h6v6h-6zM3 11h6v6H3zM11 14h6M14 11v6',
 	diagrams: 'M2.5 5.5h15v11h-15zM2.5 9h15M5 5.5 6 3h8l1 2.5M8 12h4',
 	undo: 'M7 4 3 8l4 4M3.4 8H12a4.2 4.2 0 0 1 0 8.4H8',

@@ -3,6 +3,7 @@ import { deleteSelection, duplicate, GRID_MM, nudge, SELECT, selectAll, turn } f
 import type { Workbench } from './context.ts';
 import { openFullBus } from './full-bus/fused-buses.ts';
 import { fullBusTexts } from './full-bus-texts.ts';
+import { handoffTexts } from './handoff-texts.ts';
 import { texts } from './texts.ts';
 import { dropDraft, hasDraft, isTyping } from './typing.ts';
 
@@ -12,6 +13,7 @@ export const SHORTCUTS: readonly { readonly keys: readonly string[]; readonly te
 	{ keys: ['Ctrl Shift Z', 'Ctrl Y'], text: texts.edit.redo },
 	{ keys: ['Ctrl S'], text: texts.file.save },
 	{ keys: ['Ctrl O'], text: texts.file.open },
+	{ keys: ['Ctrl P'], text: handoffTexts.open },
 	{ keys: ['Ctrl C', 'Ctrl X', 'Ctrl V'], text: `${texts.edit.copy}, ${texts.edit.cut}, ${texts.edit.paste}` },
 	{ keys: ['Ctrl D'], text: texts.edit.duplicate },
 	{ keys: ['Ctrl A'], text: texts.edit.selectAll },
@@ -39,7 +41,7 @@ const ARROW_WALKERS = '[role=tree], [role=tablist], [role=menu], summary, .body'
 
 /** Meant even while a field has the focus: to save, to open, and steps of the diagram once the field has none of its own. */
 const STEPS = ['z', 'y'];
-const WHILE_TYPING = ['s', 'o', ...STEPS];
+const WHILE_TYPING = ['s', 'o', 'p', ...STEPS];
 
 const EDITING: readonly string[] = ['cases', 'energy'];
 
@@ -55,6 +57,7 @@ export function shortcutHandler(workbench: Workbench): (event: KeyboardEvent) =>
 		y: () => editor.redo(),
 		s: () => void files.save(),
 		o: () => void files.open(),
+		p: () => (view.dialog = 'handoff'),
 		d: () => duplicate(editor),
 		a: () => selectAll(editor)
 	};

@@ -3,6 +3,7 @@
  * lenses, mends, acceptance and explanations are beside it in insight-texts.ts. Findings
  * bring their own words (core/rules), parts theirs (core/parts), commands theirs (core/diagram).
  */
+import { CAUTIONS } from '#core/reports';
 import type { Severity } from '#core/rules';
 import type { Confidence } from '#core/tables';
 
@@ -370,13 +371,7 @@ export const texts = {
 
 	cautions: {
 		title: 'Before you build from a drawing',
-		items: [
-			'Disconnect the batteries first, negative pole last on and first off where it is bonded, and check with a meter. A battery cannot be switched off: a dropped spanner across its studs welds and burns.',
-			'Fit fuses before use, as near to the source as the rules you work under demand.',
-			'Have the finished installation inspected by a licensed person. This program has not seen it.',
-			'Local codes, the insurer’s conditions and makers’ instructions come first, whatever is shown here.',
-			'A finding says what was compared with which table. No finding means that none of the checks made found anything; it never means that a system is safe.'
-		],
+		items: CAUTIONS,
 		checked: 'Checked, on the drawing as it stands',
 		checkedItems: [
 			'Amperage of each conductor against its current, and against the fuse or breaker that protects it',

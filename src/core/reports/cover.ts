@@ -5,6 +5,10 @@ import { compactNumber } from '#core/units';
 import type { ReportInput } from './input.ts';
 import { table, textColumn } from './table.ts';
 
+/** Stands on every sheet, so that none of them alone reads as a clean bill. */
+export const verdictOf = ({ check }: ReportInput): string =>
+	`Checked against ${check.profileName}: ${countText(check.findings)}. Not an inspection.`;
+
 const CRAFT = { vehicle: 'vehicle', boat: 'boat', cabin: 'cabin or station' } as const;
 const NEGATIVE = { bonded: 'bonded to chassis or hull', insulated: 'insulated from chassis and hull' } as const;
 

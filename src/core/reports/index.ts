@@ -5,6 +5,7 @@ export { SECTION_IDS, type Section, type SectionId } from './section.ts';
 export { type Cell, type Column, type Figure, type Row, type Table } from './table.ts';
 export { columnTitle, csvOf } from './csv.ts';
 export { cellText } from './cell-text.ts';
+export { verdictOf } from './cover.ts';
 export { CAUTIONS } from './cautions.ts';
 
 /** Single tables and what they rest on. */
