@@ -5,11 +5,13 @@ import type { PaperId, Placing, PngScale } from '#handoff';
 /** Countries that print on Letter. */
 const LETTER = /^(en-(US|CA|PH)|es-(MX|US|CO|CL|VE|GT|SV|NI|CR|PA|DO|PR)|fr-CA)$/;
 
+const ALL = SECTIONS.map(({ id }) => id);
+
 export class Choices {
 	paper = $state<PaperId>('a4');
 	drawingPaper = $state<PaperId>('a3');
 	placing = $state<Placing>('fitted');
-	sections = $state.raw<ReadonlySet<SectionId>>(new Set(SECTIONS.map(({ id }) => id)));
+	sections = $state.raw<readonly SectionId[]>(ALL);
 	scale = $state<PngScale>(2);
 	/** Id of a table; empty for all of them. */
 	table = $state('');
@@ -21,14 +23,12 @@ export class Choices {
 	}
 
 	toggle(id: SectionId, wanted: boolean): void {
-		const next = new Set(this.sections);
-		if (wanted) next.add(id);
-		else next.delete(id);
-		this.sections = next;
+		const others = this.sections.filter((other) => other !== id);
+		this.sections = wanted ? [...others, id] : others;
 	}
 
 	choose(all: boolean): void {
-		this.sections = new Set(all ? SECTIONS.map(({ id }) => id) : []);
+		this.sections = all ? ALL : [];
 	}
 }
 

@@ -104,7 +104,7 @@ export class Handoff {
 	}
 
 	#packet(): PacketInput {
-		const sections = this.sections!.filter(({ id }) => this.choices.sections.has(id));
+		const sections = this.sections!.filter(({ id }) => this.choices.sections.includes(id));
 		return { diagram: this.diagram, scene: this.scene, sections, verdict: this.#verdict };
 	}
 
