@@ -4,9 +4,9 @@ import { listed, type Study } from '#core/rules';
 /** What no version of these rules looks at, whatever the diagram. */
 const NEVER: readonly string[] = [
 	'Mains (AC) side, earthing and residual-current protection.',
-	'Torque, crimp quality, lug hole against stud, bend radius and support of conductors.',
+	'Crimp quality, bend radius and support of conductors; holes and torques of lugs for which none is entered.',
 	'Shorts through an arc or through metalwork, and faults while batteries are nearly empty: shorts are taken to be dead, to the return beside them.',
-	'Ambient conditions other than temperature: water, vibration, ignition protection.'
+	'Vibration; and water, vapour and heat around parts whose place is left as it comes.'
 ];
 
 /** In words, what this check did not look at and why. Silence would be read as "checked and fine". */
@@ -35,7 +35,7 @@ function profileText({ diagram, profile }: Study): string[] {
 		return [`The custom profile's ${listed(unknown)}: its base has no such ${unknown.length === 1 ? 'number' : 'numbers'}.`];
 	return isProfileId(diagram.profile)
 		? []
-		: [`The rules of profile "${diagram.profile}": this version does not know it and used "${profile.name}" in its place.`];
+		: [`The rules of profile “${diagram.profile}”: this version does not know it and used “${profile.name}” in its place.`];
 }
 
 function caseTexts({ cases, diagram, network }: Study): string[] {
@@ -43,7 +43,7 @@ function caseTexts({ cases, diagram, network }: Study): string[] {
 	if (Object.keys(diagram.cases).length === 0) return ['Currents: the diagram has no operating case.'];
 	return cases
 		.filter(({ point }) => point.status !== 'solved')
-		.map(({ operatingCase, id }) => `Currents in case "${operatingCase.label.trim() || id}": it has no operating point.`);
+		.map(({ operatingCase, id }) => `Currents in case “${operatingCase.label.trim() || id}”: it has no operating point.`);
 }
 
 function partTexts({ parts, network, diagram }: Study): string[] {

@@ -14,4 +14,4 @@ export function subjectText(diagram: Diagram, { kind, id }: Subject): string {
 
 /** The label, or the id in quotation marks where there is none. */
 const labelOf = (record: Readonly<Record<string, { readonly label: string }>>, id: string): string =>
-	(Object.hasOwn(record, id) && record[id]!.label.trim()) || `"${id}"`;
+	(Object.hasOwn(record, id) && record[id]!.label.trim()) || `“${id}”`;

@@ -49,6 +49,7 @@ export const abycE11: ProfileSpec = {
 		smallestSeparateMm2: smallest(usSmallCraft.limits.smallestSeparateMm2, '16 AWG'),
 		smallestSheathedMm2: smallest(usSmallCraft.limits.smallestSheathedMm2, '18 AWG'),
 		fuseLoadShare: practice(0.8),
+		fuseGroupedShare: practice(0.7),
 		bundleFromV: { value: 0, source: ABYC_BUNDLE_FACTOR.source, confidence: 'memory' }
 	},
 	amperage: { single: ABYC_TABLE, together: ABYC_TABLE },

@@ -36,6 +36,7 @@ export const commonPractice: ProfileSpec = {
 		sheathedM: practice(1),
 		batteryM: practice(1.83),
 		fuseLoadShare: practice(0.8),
+		fuseGroupedShare: practice(0.7),
 		criticalDropPercent: ABYC_CRITICAL_DROP_PERCENT,
 		ordinaryWarnPercent: practice(5),
 		ordinaryDropPercent: ABYC_ORDINARY_DROP_PERCENT,

@@ -46,6 +46,7 @@ export function makeProfile(spec: ProfileSpec, given: Readonly<Record<string, nu
 		},
 		dropResistivity: limit('dropResistivity'),
 		fuseLoadShare: limit('fuseLoadShare'),
+		fuseGroupedShare: limit('fuseGroupedShare'),
 		smallestSeparateMm2: limit('smallestSeparateMm2'),
 		smallestSheathedMm2: limit('smallestSheathedMm2')
 	};

@@ -14,6 +14,7 @@ export const LIMITS = {
 	sheathedM: { title: 'Unprotected length in a sheath or enclosure', unit: 'm', group: 'protection' },
 	batteryM: { title: 'Unprotected length at a battery', unit: 'm', group: 'protection' },
 	fuseLoadShare: { title: 'Continuous current as a share of a fuse’s rating', unit: '×', group: 'protection' },
+	fuseGroupedShare: { title: 'The same for three or more hot fuses side by side', unit: '×', group: 'protection' },
 	criticalDropPercent: { title: 'Voltage drop of critical circuits', unit: '%', group: 'voltage-drop' },
 	ordinaryWarnPercent: { title: 'Voltage drop of other circuits, warning', unit: '%', group: 'voltage-drop' },
 	ordinaryDropPercent: { title: 'Voltage drop of other circuits, limit', unit: '%', group: 'voltage-drop' },

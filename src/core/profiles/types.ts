@@ -83,6 +83,8 @@ export interface Profile {
 	readonly dropResistivity: Sourced<number>;
 	/** Continuous current as a share of a fuse's rating. */
 	readonly fuseLoadShare: Sourced<number>;
+	/** The same for three or more loaded fuses side by side, which heat one another. */
+	readonly fuseGroupedShare: Sourced<number>;
 	readonly smallestSeparateMm2: Sourced<number>;
 	readonly smallestSheathedMm2: Sourced<number>;
 }

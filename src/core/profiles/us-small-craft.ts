@@ -30,6 +30,7 @@ export const usSmallCraft: ProfileSpec = {
 		sheathedM: SHEATHED_M,
 		batteryM: BATTERY_M,
 		fuseLoadShare: practice(0.8),
+		fuseGroupedShare: practice(0.7),
 		criticalDropPercent: ABYC_CRITICAL_DROP_PERCENT,
 		ordinaryWarnPercent: CFR_DROP_PERCENT,
 		ordinaryDropPercent: CFR_DROP_PERCENT,

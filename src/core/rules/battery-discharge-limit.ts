@@ -19,11 +19,11 @@ export const batteryDischargeLimit = defineRule({
 
 	messages: {
 		over: ({ batteries, name }: { batteries: string; name: string }) => ({
-			message: `More is drawn in "${name}" than the continuous limit allows: ${batteries}.`,
+			message: `More is drawn in “${name}” than the continuous limit allows: ${batteries}.`,
 			remedy: 'Use more or larger batteries, or less load at a time.'
 		}),
 		close: ({ batteries, name }: { batteries: string; name: string }) => ({
-			message: `More than 80 % of the continuous limit is drawn in "${name}": ${batteries}.`,
+			message: `More than 80 % of the continuous limit is drawn in “${name}”: ${batteries}.`,
 			remedy: 'Leave more room: larger batteries, or less load at a time.'
 		})
 	},

@@ -1,8 +1,10 @@
 import { compactNumber, voltsText } from '#core/units';
 import type { BatteryBranch } from '#core/network';
 import { banksOf, batteriesOf } from './banks.ts';
+import { exceeds } from './conductor-words.ts';
 import { defineRule } from './define.ts';
 import { groupBy } from './group-by.ts';
+import { numberOf } from './params.ts';
 import type { Study } from './study.ts';
 import { partSubject, subjects } from './subjects.ts';
 import { capital, listed, partName } from './words.ts';
@@ -29,6 +31,10 @@ export const blocksNotMatched = defineRule({
 		capacity: ({ kinds }: { kinds: string }) => ({
 			message: `${capital(kinds)} stand in one string: the smallest is empty first and is then charged the wrong way round by the others.`,
 			remedy: 'Use batteries of the same capacity, maker and age in a string.'
+		}),
+		age: ({ kinds }: { kinds: string }) => ({
+			message: `One bank holds batteries built more than a year apart: ${kinds}.`,
+			remedy: 'Replace all batteries of a bank together.'
 		})
 	},
 
@@ -49,9 +55,28 @@ export const blocksNotMatched = defineRule({
 				if (voltages) yield { message: 'voltage', severity: 'error', data: { kinds: voltages }, at: inString };
 				else if (capacities) yield { message: 'capacity', data: { kinds: capacities }, at: inString };
 			}
+			yield* agesOf(study, batteries);
 		}
 	}
 });
+
+/** Built more than this apart, years: common practice, no source. */
+const APART_YEARS = 1;
+
+function* agesOf(study: Study, batteries: readonly BatteryBranch[]) {
+	const built = batteries.flatMap(({ part }) => {
+		const year = numberOf(study.part(part), 'built');
+		return year === null ? [] : [{ part, year }];
+	});
+	const years = built.map(({ year }) => year);
+	const apart = Math.max(...years) - Math.min(...years);
+	if (built.length < 2 || !exceeds(apart, APART_YEARS)) return;
+	yield {
+		message: 'age' as const,
+		data: { kinds: listed(built.map(({ part, year }) => `${partName(study.part(part))} in ${year}`)) },
+		at: subjects(batteries.map(({ part }) => partSubject(part)))
+	};
+}
 
 /** "B1 100 Ah and B2 120 Ah", each kind's batteries together; null when all are of one kind. */
 function kindsOf(study: Study, batteries: readonly BatteryBranch[], kindOf: (battery: BatteryBranch) => string): string | null {

@@ -20,11 +20,11 @@ export const breakerPolarity = defineRule({
 
 	messages: {
 		both: (data: { name: string; forwardA: number; forwardCase: string; backA: number; backCase: string }) => ({
-			message: `${capital(data.name)} is polarised, but carries ${ampsText(data.forwardA)} from line to load in "${data.forwardCase}" and ${ampsText(data.backA)} the other way in "${data.backCase}".`,
+			message: `${capital(data.name)} is polarised, but carries ${ampsText(data.forwardA)} from line to load in “${data.forwardCase}” and ${ampsText(data.backA)} the other way in “${data.backCase}”.`,
 			remedy: 'Use a breaker that is not polarised, or a fuse.'
 		}),
 		backwards: ({ name, backA, backCase }: { name: string; backA: number; backCase: string }) => ({
-			message: `${capital(name)} is polarised and connected the wrong way round: it carries ${ampsText(backA)} from load to line in "${backCase}".`,
+			message: `${capital(name)} is polarised and connected the wrong way round: it carries ${ampsText(backA)} from load to line in “${backCase}”.`,
 			remedy: 'Exchange the conductors at line and load.'
 		})
 	},

@@ -18,7 +18,7 @@ export const chargeLimit = defineRule({
 
 	messages: {
 		over: ({ batteries, name }: { batteries: string; name: string }) => ({
-			message: `In "${name}" more is charged than the battery’s charge limit: ${batteries}.`,
+			message: `In “${name}” more is charged than the battery’s charge limit: ${batteries}.`,
 			remedy: 'Set the chargers lower, use fewer at a time, or more batteries in parallel.'
 		})
 	},

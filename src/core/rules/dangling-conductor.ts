@@ -49,7 +49,7 @@ export const danglingConductor = defineRule({
 });
 
 const placeName = (study: Study, ref: TerminalRef): string =>
-	Object.hasOwn(study.diagram.parts, ref.part) ? study.studName(studKey(ref)) : `"${ref.part}"`;
+	Object.hasOwn(study.diagram.parts, ref.part) ? study.studName(studKey(ref)) : `“${ref.part}”`;
 
 const WHY: Record<Exclude<Unresolved['reason'], 'unknown-kind'>, string> = {
 	'no-such-part': 'there is no such part',

@@ -36,8 +36,8 @@ function* repeated(entries: [string, { label: string }][], subject: (id: string)
 		if (group.length < 2) continue;
 		const at = subjects(group.map(([id]) => subject(id)));
 		const spellings = [...new Set(group.map(([, { label }]) => label.trim()))];
-		if (spellings.length === 1) yield { message: 'twice' as const, data: { label: `"${spellings[0]!}"`, count: group.length, noun }, at };
-		else yield { message: 'alike' as const, data: { labels: spellings.map((s) => `"${s}"`).join(' and '), noun }, at };
+		if (spellings.length === 1) yield { message: 'twice' as const, data: { label: `“${spellings[0]!}”`, count: group.length, noun }, at };
+		else yield { message: 'alike' as const, data: { labels: spellings.map((s) => `“${s}”`).join(' and '), noun }, at };
 	}
 }
 

@@ -2,6 +2,8 @@ import { nextStandardRatingA } from '#core/tables';
 import { ampsText, percentText } from '#core/units';
 import { deviceName, exceeds } from './conductor-words.ts';
 import { defineRule } from './define.ts';
+import { devicesOf } from './device-limits.ts';
+import { fuseShares } from './fuse-share.ts';
 import { partSubject } from './subjects.ts';
 import { capital } from './words.ts';
 
@@ -11,6 +13,7 @@ interface Data {
 	readonly ratingA: number;
 	readonly currentA: number;
 	readonly sharePercent: number;
+	readonly reason: string;
 	readonly caseName: string;
 	readonly neededA: number | null;
 }
@@ -32,19 +35,20 @@ export const fuseBelowLoad = defineRule({
 
 	messages: {
 		over: (data: Data) => ({
-			message: `${capital(data.name)} is a ${ampsText(data.ratingA)} ${data.kind} and carries ${ampsText(data.currentA)} continuously in "${data.caseName}": it will open.`,
+			message: `${capital(data.name)} is a ${ampsText(data.ratingA)} ${data.kind} and carries ${ampsText(data.currentA)} continuously in “${data.caseName}”: it will open.`,
 			remedy: remedy(data)
 		}),
 		close: (data: Data) => ({
-			message: `${capital(data.name)} is a ${ampsText(data.ratingA)} ${data.kind} and carries ${ampsText(data.currentA)} continuously in "${data.caseName}", more than ${percentText(data.sharePercent)} of its rating.`,
+			message: `${capital(data.name)} is a ${ampsText(data.ratingA)} ${data.kind} and carries ${ampsText(data.currentA)} continuously in “${data.caseName}”, more than ${percentText(data.sharePercent)} of its rating${data.reason}.`,
 			remedy: remedy(data)
 		})
 	},
 
 	*check(study) {
-		const share = study.profile.fuseLoadShare;
-		for (const { index, device, origin } of study.network.branches) {
-			if (!device || origin.kind !== 'link') continue;
+		const shareOf = fuseShares(study);
+		for (const branch of devicesOf(study)) {
+			const { index, device, origin } = branch;
+			const share = shareOf(branch);
 			const { currentA, caseId } = study.branchCurrent(index);
 			if (caseId === null || !exceeds(currentA, share.value * device.ratingA)) continue;
 			const isOver = exceeds(currentA, device.ratingA);
@@ -57,6 +61,7 @@ export const fuseBelowLoad = defineRule({
 					ratingA: device.ratingA,
 					currentA,
 					sharePercent: 100 * share.value,
+					reason: share.reason,
 					caseName: study.diagram.cases[caseId]!.label,
 					neededA: nextStandardRatingA(currentA / share.value / (1 + 1e-6))
 				},

@@ -24,11 +24,11 @@ export const inverterDrop = defineRule({
 
 	messages: {
 		drop: ({ name, dropV, percent, caseName }: { name: string; dropV: number; percent: number; caseName: string }) => ({
-			message: `${capital(name)} loses ${voltsText(dropV)}, ${percentText(percent)}, on the way there and back in "${caseName}"; 3 % is usual for an inverter.`,
+			message: `${capital(name)} loses ${voltsText(dropV)}, ${percentText(percent)}, on the way there and back in “${caseName}”; 3 % is usual for an inverter.`,
 			remedy: 'Use shorter or thicker conductors, or place the inverter nearer to the battery.'
 		}),
 		surge: ({ name, volts, cutOffV, caseName }: { name: string; volts: number; cutOffV: number; caseName: string }) => ({
-			message: `In "${caseName}" ${name} has ${voltsText(volts)} left, and switches off below ${voltsText(cutOffV)}.`,
+			message: `In “${caseName}” ${name} has ${voltsText(volts)} left, and switches off below ${voltsText(cutOffV)}.`,
 			remedy: 'Use shorter or thicker conductors, a larger battery, or start less at a time.'
 		})
 	},

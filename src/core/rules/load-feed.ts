@@ -1,4 +1,5 @@
 /** What stands before a load: the device that limits it, and the conductors that land on it. */
+import { areaMm2 } from '#core/conductors';
 import type { LoadBranch, NodeIndex } from '#core/network';
 import type { LetThrough } from '#core/protection';
 import type { ConductorView, Study } from './study.ts';
@@ -52,3 +53,33 @@ export const loadsByDevice = derived((study): ReadonlyMap<string, DeviceLoads> =
 	}
 	return groups;
 });
+
+/**
+ * " and its return W2", or nothing: the negative conductor that runs beside a positive one and is no thicker, which a
+ * thicker positive alone would leave behind.
+ */
+export function returnBeside(study: Study, view: ConductorView): string {
+	if (view.pole !== 'positive') return '';
+	const parts = [view.conductor.from.part, view.conductor.to.part].filter((id) => {
+		const { terminals } = study.part(id);
+		// It has both poles: a load, a charger, a panel.
+		return terminals.some(({ role }) => role === 'positive') && terminals.some(({ role }) => role === 'negative');
+	});
+	const beside = study.conductors.filter(
+		({ pole, conductor }) =>
+			pole === 'negative' &&
+			[conductor.from, conductor.to].some(({ part, terminal }) => parts.includes(part) && isFeedTerminal(study, part, terminal))
+	);
+	const [only] = beside;
+	if (!only || beside.length > 1 || areaMm2(only.conductor.gauge) > areaMm2(view.conductor.gauge) * (1 + 1e-6)) return '';
+	return ` and its return ${only.name}`;
+}
+
+/** Where the part’s own current returns, not that of what it feeds in turn. */
+const isFeedTerminal = ({ network, part }: Study, id: string, terminal: string): boolean => {
+	const node = network.nodeOf.get(`${id}.${terminal}`);
+	const own = [...network.loads, ...network.sources].filter((branch) => branch.part === id);
+	return own.length > 0
+		? own.some(({ negative }) => negative === node)
+		: part(id).terminals.find(({ role }) => role === 'negative')?.id === terminal;
+};

@@ -7,6 +7,7 @@ import { fuseFamily, fuseTimes } from '#core/tables';
 import { ampsText } from '#core/units';
 import { alsoText, exceeds, limitedByText, sources } from './conductor-words.ts';
 import { defineRule } from './define.ts';
+import { returnBeside } from './load-feed.ts';
 import { otherEnd } from './device-free.ts';
 import type { DeviceBranch } from './device-limits.ts';
 import { secondsText } from './fault-words.ts';
@@ -23,6 +24,8 @@ interface Data {
 	readonly allowedS: number;
 	/** Largest rating of the same type that is fast enough; null where there is none, or several devices feed it. */
 	readonly ratingA: number | null;
+	/** The return that would have to grow with it, in words. */
+	readonly beside: string;
 	readonly also: string;
 }
 
@@ -77,6 +80,7 @@ export const noFastClearing = defineRule({
 					latestS: latestS === Infinity ? 0 : latestS,
 					allowedS,
 					ratingA: devices.length === 1 ? fastEnoughA(devices[0]!, currentA, allowedS) : null,
+					beside: returnBeside(study, view),
 					also: alsoText(study, others)
 				},
 				at: subjects([conductorSubject(view.id), ...parts.map(partSubject), ...others.map(conductorSubject)]),
@@ -91,10 +95,10 @@ export const noFastClearing = defineRule({
 	}
 });
 
-const remedy = ({ ratingA, name }: Data): string =>
+const remedy = ({ ratingA, name, beside }: Data): string =>
 	ratingA === null
-		? `Use a thicker conductor for ${name}, or a faster fuse.`
-		: `Fit at most ${ampsText(ratingA)} of the same type, or a thicker conductor for ${name}.`;
+		? `Use a thicker conductor for ${name}${beside}, or a faster fuse.`
+		: `Fit at most ${ampsText(ratingA)} of the same type, or a thicker conductor for ${name}${beside}.`;
 
 interface SlowClearing {
 	readonly view: ConductorView;

@@ -25,11 +25,11 @@ export const oneBatteryLost = defineRule({
 
 	messages: {
 		overloaded: ({ lost, name, limits }: { lost: string; name: string; limits: string }) => ({
-			message: `If ${lost} drops out in "${name}", the rest is over its limits: ${limits}.`,
+			message: `If ${lost} drops out in “${name}”, the rest is over its limits: ${limits}.`,
 			remedy: 'Use larger strings and fuses, shed load, or lay down how much may be on with one battery out.'
 		}),
 		dark: ({ lost, name }: { lost: string; name: string }) => ({
-			message: `If ${lost} drops out in "${name}", the rest cannot hold the voltage up.`,
+			message: `If ${lost} drops out in “${name}”, the rest cannot hold the voltage up.`,
 			remedy: 'Use larger batteries, shed load, or lay down how much may be on with one battery out.'
 		})
 	},

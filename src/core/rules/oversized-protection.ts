@@ -2,6 +2,7 @@ import { gaugeText } from '#core/conductors';
 import { ampsText } from '#core/units';
 import { alsoText, amperageSource, amperageText, gaugeForDevice, largestRatingA, limitedByText, limitText } from './conductor-words.ts';
 import { defineRule } from './define.ts';
+import { returnBeside } from './load-feed.ts';
 import { overcurrentFaults } from './overcurrent.ts';
 import { conductorSubject, partSubject, subjects } from './subjects.ts';
 import { capital } from './words.ts';
@@ -15,10 +16,13 @@ interface Data {
 	readonly limit: string;
 	readonly ratingA: number;
 	readonly thicker: string | null;
+	/** The return that would have to grow with it, in words. */
+	readonly beside: string;
 	readonly also: string;
 }
 
-const orThicker = (thicker: string | null): string => (thicker ? `, or use at least ${thicker}` : '');
+const orThicker = ({ thicker, name, beside }: Data): string =>
+	thicker ? `, or use at least ${thicker}${beside && ` for ${name}${beside}`}` : '';
 const tooMuch = ({ limitA, limit, also }: Data): string => `at most ${ampsText(limitA)} is allowed (${limit}).${also}`;
 
 export const oversizedProtection = defineRule({
@@ -34,11 +38,11 @@ export const oversizedProtection = defineRule({
 	messages: {
 		single: (data: Data) => ({
 			message: `${capital(data.name)} (${data.gauge}, ${data.amperage}) is protected by ${data.devices}; ${tooMuch(data)}`,
-			remedy: `Fit at most ${ampsText(data.ratingA)}${orThicker(data.thicker)}.`
+			remedy: `Fit at most ${ampsText(data.ratingA)}${orThicker(data)}.`
 		}),
 		sum: (data: Data) => ({
 			message: `${capital(data.name)} (${data.gauge}, ${data.amperage}) is fed in parallel through ${data.devices}; ${tooMuch(data)}`,
-			remedy: `Fit devices that add up to at most ${ampsText(data.ratingA)}, or one of at most ${ampsText(data.ratingA)} at the start of ${data.name}${orThicker(data.thicker)}.`
+			remedy: `Fit devices that add up to at most ${ampsText(data.ratingA)}, or one of at most ${ampsText(data.ratingA)} at the start of ${data.name}${orThicker(data)}.`
 		})
 	},
 
@@ -57,6 +61,7 @@ export const oversizedProtection = defineRule({
 					limit: limitText(limit, view.ampacity.currentA),
 					ratingA: largestRatingA(limit.currentA),
 					thicker: gaugeForDevice(study, view, letThrough.currentA),
+					beside: returnBeside(study, view),
 					also: alsoText(study, alike)
 				},
 				at: subjects([conductorSubject(view.id), ...parts.map(partSubject), ...alike.map(conductorSubject)]),

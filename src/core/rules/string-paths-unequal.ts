@@ -29,7 +29,7 @@ export const stringPathsUnequal = defineRule({
 
 	messages: {
 		unequal: ({ shares, deviationPercent, most, name }: { shares: string; deviationPercent: number; most: string; name: string }) => ({
-			message: `In "${name}" the strings share the current unequally: ${shares}. ${most} carries ${percentText(deviationPercent)} more than its share.`,
+			message: `In “${name}” the strings share the current unequally: ${shares}. ${most} carries ${percentText(deviationPercent)} more than its share.`,
 			remedy: 'Give every string the same length and size of conductor to common posts, positive and negative counted together.'
 		})
 	},

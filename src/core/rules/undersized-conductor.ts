@@ -37,11 +37,11 @@ export const undersizedConductor = defineRuleForEach('conductors', {
 
 	messages: {
 		over: (data: Data) => ({
-			message: `${capital(data.name)} (${data.gauge}) carries ${ampsText(data.currentA)} continuously in "${data.caseName}"; its amperage is ${data.amperage}.`,
+			message: `${capital(data.name)} (${data.gauge}) carries ${ampsText(data.currentA)} continuously in “${data.caseName}”; its amperage is ${data.amperage}.`,
 			remedy: remedy(data)
 		}),
 		close: (data: Data) => ({
-			message: `${capital(data.name)} (${data.gauge}) carries ${ampsText(data.currentA)} continuously in "${data.caseName}", more than 90 % of its amperage, ${data.amperage}.`,
+			message: `${capital(data.name)} (${data.gauge}) carries ${ampsText(data.currentA)} continuously in “${data.caseName}”, more than 90 % of its amperage, ${data.amperage}.`,
 			remedy: remedy(data)
 		})
 	},

@@ -15,7 +15,7 @@ export const unknownPartKind = defineRule({
 
 	messages: {
 		unknown: ({ names, kind }: { names: string; kind: string }) => ({
-			message: `${capital(names)} of kind "${kind}" cannot be checked: this version has no such kind of part.`,
+			message: `${capital(names)} of kind “${kind}” cannot be checked: this version has no such kind of part.`,
 			remedy: 'Open the file with a newer version, or replace the part by one from the shelf.'
 		})
 	},

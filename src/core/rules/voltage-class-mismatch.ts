@@ -98,7 +98,7 @@ function highest({ cases }: Study, load: number, openV: number): { voltsV: numbe
 	for (const { id, point, operatingCase } of cases) {
 		const voltsV = point.loadV[load]!;
 		if (point.status !== 'solved' || !point.loadFed[load] || voltsV <= worst.voltsV) continue;
-		worst = { voltsV, caseName: `in "${operatingCase.label.trim() || id}"`, caseId: id };
+		worst = { voltsV, caseName: `in “${operatingCase.label.trim() || id}”`, caseId: id };
 	}
 	return worst;
 }

@@ -14,7 +14,7 @@ export const voltageCollapse = defineRule({
 
 	messages: {
 		collapsed: ({ caseName, loads }: { caseName: string; loads: string }) => ({
-			message: `In "${caseName}" no voltage exists at which ${loads} can be fed. Currents and voltage drops of this case are left out of all other checks.`,
+			message: `In “${caseName}” no voltage exists at which ${loads} can be fed. Currents and voltage drops of this case are left out of all other checks.`,
 			remedy: 'Use thicker or shorter conductors, more batteries in parallel or a higher system voltage, or take loads out of this case.'
 		})
 	},

@@ -27,7 +27,7 @@ const share = ({ dropV, nominalV }: Pick<Data, 'dropV' | 'nominalV'>): string =>
 const limitText = ({ limitPercent, nominalV }: Data): string =>
 	`${percentText(limitPercent)} (${voltsText((nominalV * limitPercent) / 100)})`;
 const ownWords = (data: Data): string =>
-	`${capital(data.name)} loses ${share(data)}, on the way there and back to its own ${ampsText(data.currentA)} in "${data.caseName}"`;
+	`${capital(data.name)} loses ${share(data)}, on the way there and back to its own ${ampsText(data.currentA)} in “${data.caseName}”`;
 const mostWords = ({ most }: Data): string => ` The largest part is lost in ${most}.`;
 
 export const voltageDrop = defineRule({
@@ -53,7 +53,7 @@ export const voltageDrop = defineRule({
 			remedy: data.remedy
 		}),
 		together: (data: Data & { readonly ownV: number }) => ({
-			message: `${capital(data.name)} passes on its own (${share({ ...data, dropV: data.ownV })}), but with all else in "${data.caseName}" it loses ${share(data)}; ${limitText(data)} is the limit.${mostWords(data)}`,
+			message: `${capital(data.name)} passes on its own (${share({ ...data, dropV: data.ownV })}), but with all else in “${data.caseName}” it loses ${share(data)}; ${limitText(data)} is the limit.${mostWords(data)}`,
 			remedy: data.remedy
 		})
 	},

@@ -1,4 +1,5 @@
 /** Published numbers, each with its source and how sure we are of it. */
+export { ARRAY_CONDUCTOR_FACTOR, BRIGHT_SUN_FACTOR, COLD_VOLTAGE_FACTOR, type ColdStep } from './nec-690.ts';
 export { FUSE_FAMILIES, THREADS, type FuseFamilyId, type ThreadId } from './ids.ts';
 export type { Confidence, Sourced } from './sourced.ts';
 

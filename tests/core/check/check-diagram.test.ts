@@ -79,7 +79,7 @@ describe('checking a diagram', () => {
 		const { notChecked } = checkDiagram(unknown);
 		expect(notChecked).toEqual(
 			expect.arrayContaining([
-				expect.stringMatching(/^The rules of profile "moon-law"/),
+				expect.stringMatching(/^The rules of profile “moon-law”/),
 				'Currents: the diagram has no operating case.',
 				'U: of a kind this version does not know.',
 				'W1: an end is on no terminal.'

@@ -7,12 +7,12 @@ const diagram = circuit({ b: ['battery'], d: ['fused-bus', {}, { label: ' ' }], 
 
 test.each([
 	[{ kind: 'part', id: 'b' }, 'B'],
-	[{ kind: 'part', id: 'd' }, '"d"'],
-	[{ kind: 'conductor', id: 'W1' }, '"W1"'],
+	[{ kind: 'part', id: 'd' }, '“d”'],
+	[{ kind: 'conductor', id: 'W1' }, '“W1”'],
 	[{ kind: 'stud', id: 'b.pos' }, 'B +'],
-	[{ kind: 'stud', id: 'd.L' }, '"d" end stud L'],
+	[{ kind: 'stud', id: 'd.L' }, '“d” end stud L'],
 	[{ kind: 'stud', id: 'u.plus' }, 'U plus'],
-	[{ kind: 'stud', id: 'gone.pos' }, '"gone" pos'],
+	[{ kind: 'stud', id: 'gone.pos' }, '“gone” pos'],
 	[{ kind: 'diagram', id: '' }, 'the whole diagram']
 ] as const)('%o is called %s', (subject, words) => {
 	expect(subjectText(diagram, subject)).toBe(words);

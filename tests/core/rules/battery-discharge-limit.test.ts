@@ -22,20 +22,20 @@ testRule(batteryDischargeLimit, {
 	invalid: {
 		'a little more than 80 %': {
 			diagram: drawing(80.1),
-			says: 'More than 80 % of the continuous limit is drawn in "All on": B 80.1 A of 100 A.',
+			says: 'More than 80 % of the continuous limit is drawn in “All on”: B 80.1 A of 100 A.',
 			at,
 			severity: 'warning',
 			source: 'common practice, no source'
 		},
 		'all of it': {
 			diagram: drawing(100),
-			says: 'More than 80 % of the continuous limit is drawn in "All on": B 100 A of 100 A.',
+			says: 'More than 80 % of the continuous limit is drawn in “All on”: B 100 A of 100 A.',
 			at,
 			severity: 'warning'
 		},
 		'more than all': {
 			diagram: drawing(101),
-			says: 'More is drawn in "All on" than the continuous limit allows: B 101 A of 100 A.',
+			says: 'More is drawn in “All on” than the continuous limit allows: B 101 A of 100 A.',
 			at,
 			severity: 'error',
 			source: 'the limit given for the battery',
@@ -59,7 +59,7 @@ testRule(batteryDischargeLimit, {
 				['b.pos', 'l.pos', { gauge: '4/0' }],
 				['b.neg', 'l.neg', { gauge: '4/0' }]
 			]),
-			says: 'More is drawn in "on" than the continuous limit allows: B 55 A of 40 A and A 55 A of 50 A.',
+			says: 'More is drawn in “on” than the continuous limit allows: B 55 A of 40 A and A 55 A of 50 A.',
 			at: ['part:b', 'part:a'],
 			severity: 'error'
 		}

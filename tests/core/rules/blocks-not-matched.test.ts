@@ -23,6 +23,8 @@ testRule(blocksNotMatched, {
 	valid: {
 		'alike in series': series({}, {}),
 		'different capacity in parallel': parallel({ capacityAh: 100 }, { capacityAh: 200 }),
+		'built a year apart': series({ built: 2023 }, { built: 2024 }),
+		'one of which the age is not known': series({ built: 2010 }, {}),
 		'two banks joined by a relay': parallel(lead, {}, 'relay')
 	},
 	invalid: {
@@ -41,6 +43,18 @@ testRule(blocksNotMatched, {
 		'different capacities in a string': {
 			diagram: series({ capacityAh: 100 }, { capacityAh: 99 }),
 			says: 'B1 100 Ah and B2 99 Ah stand in one string: the smallest is empty first and is then charged the wrong way round by the others.',
+			at,
+			severity: 'warning'
+		},
+		'built more than a year apart in a string': {
+			diagram: series({ built: 2023 }, { built: 2024.1 }),
+			says: 'One bank holds batteries built more than a year apart: B1 in 2023 and B2 in 2024.1.',
+			at,
+			severity: 'warning'
+		},
+		'built more than a year apart in parallel': {
+			diagram: parallel({ built: 2020 }, { built: 2024 }),
+			says: 'One bank holds batteries built more than a year apart: B1 in 2020 and B2 in 2024.',
 			at,
 			severity: 'warning'
 		}

@@ -32,7 +32,7 @@ testRule(breakerPolarity, {
 	invalid: {
 		'a polarised one between bank and bus, charged through it': {
 			diagram: bank({ polarised: true }, { use: USE, charge: CHARGE }),
-			says: 'Q is polarised, but carries 20 A from line to load in "use" and 30 A the other way in "charge".',
+			says: 'Q is polarised, but carries 20 A from line to load in “use” and 30 A the other way in “charge”.',
 			remedy: 'Use a breaker that is not polarised, or a fuse.',
 			at: ['part:q'],
 			severity: 'error',
@@ -56,7 +56,7 @@ testRule(breakerPolarity, {
 		},
 		'one connected the wrong way round': {
 			diagram: bank({ polarised: true }, { use: USE }, ['q.out', 'q.in']),
-			says: 'Q is polarised and connected the wrong way round: it carries 20 A from load to line in "use".',
+			says: 'Q is polarised and connected the wrong way round: it carries 20 A from load to line in “use”.',
 			remedy: 'Exchange the conductors at line and load.',
 			at: ['part:q'],
 			severity: 'error',

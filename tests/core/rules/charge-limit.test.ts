@@ -40,7 +40,7 @@ testRule(chargeLimit, {
 		},
 		'a little more than the limit': {
 			diagram: charging(50.5, 50),
-			says: 'In "By day" more is charged than the battery’s charge limit: B 50.5 A of 50 A.',
+			says: 'In “By day” more is charged than the battery’s charge limit: B 50.5 A of 50 A.',
 			at: ['part:b'],
 			severity: 'error',
 			caseId: 'day'

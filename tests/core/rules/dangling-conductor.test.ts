@@ -19,7 +19,7 @@ testRule(danglingConductor, {
 	invalid: {
 		'an end on a part that was deleted': {
 			diagram: ending({ part: 'gone', terminal: 'pos' }),
-			says: 'W1 ends on "gone", but there is no such part.',
+			says: 'W1 ends on “gone”, but there is no such part.',
 			at: ['conductor:W1'],
 			severity: 'error'
 		},

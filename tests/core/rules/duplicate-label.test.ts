@@ -17,20 +17,20 @@ testRule(duplicateLabel, {
 	invalid: {
 		'one label on two conductors': {
 			diagram: labelled('C4', ' C4'),
-			says: 'The label "C4" is on 2 conductors.',
+			says: 'The label “C4” is on 2 conductors.',
 			at: ['conductor:W1', 'conductor:W2'],
 			severity: 'error',
 			remedy: 'Give each of the conductors a label of its own.'
 		},
 		'labels that look alike when printed': {
 			diagram: labelled('IO', 'i0'),
-			says: 'The labels "IO" and "i0" of conductors cannot be told apart when printed.',
+			says: 'The labels “IO” and “i0” of conductors cannot be told apart when printed.',
 			at: ['conductor:W1', 'conductor:W2'],
 			severity: 'error'
 		},
 		'one label on two parts': {
 			diagram: labelled('C1', 'C2', 'B'),
-			says: 'The label "B" is on 2 parts.',
+			says: 'The label “B” is on 2 parts.',
 			at: ['part:b', 'part:l'],
 			severity: 'error'
 		}

@@ -32,14 +32,14 @@ testRule(inverterDrop, {
 	invalid: {
 		'more than 3 %': {
 			diagram: inverter(1.75),
-			says: 'I loses 0.38 V, 3.2 %, on the way there and back in "All on"; 3 % is usual for an inverter.',
+			says: 'I loses 0.38 V, 3.2 %, on the way there and back in “All on”; 3 % is usual for an inverter.',
 			at,
 			severity: 'warning',
 			caseId: 'on'
 		},
 		'a start that comes too near to where it switches off': {
 			diagram: inverter(1, { cutOffV: 12.5, surge: 2 }),
-			says: 'In "Start" I has 12.59 V left, and switches off below 12.5 V.',
+			says: 'In “Start” I has 12.59 V left, and switches off below 12.5 V.',
 			at,
 			severity: 'error',
 			caseId: 'start'

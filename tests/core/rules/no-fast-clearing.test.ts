@@ -46,7 +46,7 @@ testRule(noFastClearing, {
 		'a blade fuse at a little less than twice its rating': {
 			diagram: run('16', 12.6, { fuseA: 15 }),
 			says: 'A short at the far end of W2 (16 AWG) draws 29.7 A: F (15 A) may take 5.6 s; 5 s is the most allowed.',
-			remedy: 'Fit at most 10 A of the same type, or a thicker conductor for W2.',
+			remedy: 'Fit at most 10 A of the same type, or a thicker conductor for W2 and its return W3.',
 			at: ['conductor:W2', 'part:f'],
 			severity: 'error'
 		},

@@ -50,21 +50,21 @@ testRule(oneBatteryLost, {
 	invalid: {
 		'more than one battery may deliver': {
 			diagram: two({ draw: 101 }),
-			says: 'If B1 drops out in "All on", the rest is over its limits: B2 101 A of 100 A.',
+			says: 'If B1 drops out in “All on”, the rest is over its limits: B2 101 A of 100 A.',
 			at,
 			severity: 'warning',
 			caseId: 'on'
 		},
 		'more than one fuse carries as well': {
 			diagram: two({ draw: 126 }),
-			says: 'If B1 drops out in "All on", the rest is over its limits: B2 126 A of 100 A and F2 126 A of 125 A.',
+			says: 'If B1 drops out in “All on”, the rest is over its limits: B2 126 A of 100 A and F2 126 A of 125 A.',
 			at,
 			severity: 'warning'
 		},
 		// 13.2² V²/(4·40 mΩ) = 1089 W is the most that 40 mΩ passes; with both batteries twice as much.
 		'a load that one battery cannot hold up': {
 			diagram: two({ draw: 0, watts: 1150, milliohm: 40, continuousA: null, fuseA: 500 }),
-			says: 'If B1 drops out in "All on", the rest cannot hold the voltage up.',
+			says: 'If B1 drops out in “All on”, the rest cannot hold the voltage up.',
 			at,
 			severity: 'warning'
 		}

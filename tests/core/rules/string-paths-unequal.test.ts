@@ -58,27 +58,27 @@ testRule(stringPathsUnequal, {
 	invalid: {
 		'more than 5 %: R2 = 6.497 mΩ, 52.7 %': {
 			diagram: bank(2),
-			says: 'In "All on" the strings share the current unequally: B1 52.7 A and B2 47.3 A. B1 carries 5.4 % more than its share.',
+			says: 'In “All on” the strings share the current unequally: B1 52.7 A and B2 47.3 A. B1 carries 5.4 % more than its share.',
 			at,
 			severity: 'note',
 			caseId: 'on'
 		},
 		'just below 10 %: R2 = 7.11 mΩ': {
 			diagram: bank(2.917),
-			says: 'In "All on" the strings share the current unequally: B1 55 A and B2 45 A. B1 carries 9.9 % more than its share.',
+			says: 'In “All on” the strings share the current unequally: B1 55 A and B2 45 A. B1 carries 9.9 % more than its share.',
 			at,
 			severity: 'note'
 		},
 		'more than 10 %: R2 = 7.166 mΩ': {
 			diagram: bank(3),
-			says: 'In "All on" the strings share the current unequally: B1 55.1 A and B2 44.9 A. B1 carries 10.3 % more than its share.',
+			says: 'In “All on” the strings share the current unequally: B1 55.1 A and B2 44.9 A. B1 carries 10.3 % more than its share.',
 			at,
 			severity: 'warning'
 		},
 		'more than 20 %: 0.8 mΩ batteries': {
 			diagram: bank(2, { milliohm: 0.8 }),
 			// R1 = 1.628, R2 = 2.297: 58.5 %.
-			says: 'In "All on" the strings share the current unequally: B1 58.5 A and B2 41.5 A. B1 carries 17 % more than its share.',
+			says: 'In “All on” the strings share the current unequally: B1 58.5 A and B2 41.5 A. B1 carries 17 % more than its share.',
 			at,
 			severity: 'warning'
 		},
@@ -91,7 +91,7 @@ testRule(stringPathsUnequal, {
 		'far more': {
 			diagram: bank(2.5, { milliohm: 0.8 }),
 			// R2 = 2.631: 61.8 %.
-			says: 'In "All on" the strings share the current unequally: B1 61.8 A and B2 38.2 A. B1 carries 23.5 % more than its share.',
+			says: 'In “All on” the strings share the current unequally: B1 61.8 A and B2 38.2 A. B1 carries 23.5 % more than its share.',
 			at,
 			severity: 'error'
 		}

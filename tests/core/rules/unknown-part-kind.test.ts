@@ -9,11 +9,11 @@ testRule(unknownPartKind, {
 			diagram: circuit({ a: ['fuel-cell'], b: ['battery'], c: ['fuel-cell', {}, { label: '' }], d: ['constructor'] }),
 			finds: [
 				{
-					says: 'A and c of kind "fuel-cell" cannot be checked: this version has no such kind of part.',
+					says: 'A and c of kind “fuel-cell” cannot be checked: this version has no such kind of part.',
 					at: ['part:a', 'part:c'],
 					severity: 'warning'
 				},
-				{ says: 'D of kind "constructor" cannot be checked: this version has no such kind of part.', at: ['part:d'], severity: 'warning' }
+				{ says: 'D of kind “constructor” cannot be checked: this version has no such kind of part.', at: ['part:d'], severity: 'warning' }
 			]
 		}
 	}

@@ -57,7 +57,7 @@ testRule(voltageClassMismatch, {
 		},
 		'a charger that lifts the voltage too high': {
 			diagram: fed(12, 12, 16.5),
-			says: 'L is made for 12 V, at most 16 V, and gets 16.5 V in "By day".',
+			says: 'L is made for 12 V, at most 16 V, and gets 16.5 V in “By day”.',
 			at: ['part:l'],
 			severity: 'error',
 			caseId: 'day'

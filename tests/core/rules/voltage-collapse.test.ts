@@ -26,7 +26,7 @@ testRule(voltageCollapse, {
 	invalid: {
 		'460 W, above the limit': {
 			diagram: feeding(460),
-			says: 'In "work" no voltage exists at which L can be fed. Currents and voltage drops of this case are left out of all other checks.',
+			says: 'In “work” no voltage exists at which L can be fed. Currents and voltage drops of this case are left out of all other checks.',
 			remedy: 'Use thicker or shorter conductors, more batteries in parallel or a higher system voltage, or take loads out of this case.',
 			at: ['part:l'],
 			severity: 'error',

@@ -32,7 +32,7 @@ testRule(voltageDrop, {
 	invalid: {
 		'a bilge pump of 8.5 A, 7 m away, on 14 AWG: 8.7 %': {
 			diagram: fed('14', 7, { draw: 8.5, critical: true }),
-			says: 'L loses 1.04 V, 8.7 % of 12 V, on the way there and back to its own 8.5 A in "on"; a critical circuit may lose 3 % (0.36 V). The largest part is lost in W1 (0.51 V) and W2 (0.51 V).',
+			says: 'L loses 1.04 V, 8.7 % of 12 V, on the way there and back to its own 8.5 A in “on”; a critical circuit may lose 3 % (0.36 V). The largest part is lost in W1 (0.51 V) and W2 (0.51 V).',
 			remedy: 'Use 8 AWG for W1 and W2, or shorten them.',
 			at: ['part:l', 'conductor:W1', 'conductor:W2'],
 			severity: 'error',
@@ -41,7 +41,7 @@ testRule(voltageDrop, {
 		},
 		'the same as an ordinary circuit by practice: more than 5 %': {
 			diagram: fed('14', 7, { draw: 8.5 }),
-			says: 'L loses 1.04 V, 8.7 % of 12 V, on the way there and back to its own 8.5 A in "on"; 5 % (0.6 V) is the limit. The largest part is lost in W1 (0.51 V) and W2 (0.51 V).',
+			says: 'L loses 1.04 V, 8.7 % of 12 V, on the way there and back to its own 8.5 A in “on”; 5 % (0.6 V) is the limit. The largest part is lost in W1 (0.51 V) and W2 (0.51 V).',
 			remedy: 'Use 10 AWG for W1 and W2, or shorten them.',
 			at: ['part:l', 'conductor:W1', 'conductor:W2'],
 			severity: 'warning',
@@ -50,7 +50,7 @@ testRule(voltageDrop, {
 		// 4 A × (36 m × 8.587 mΩ/m + 2.4 mΩ) = 1.246 V
 		'a radio link of 4 A, 18 m away, on 14 AWG: 10.4 %, by the law too': {
 			diagram: fed('14', 18, { draw: 4 }, { profile: 'us-small-craft' }),
-			says: 'L loses 1.25 V, 10.4 % of 12 V, on the way there and back to its own 4 A in "on"; 10 % (1.2 V) is the limit. The largest part is lost in W1 (0.62 V) and W2 (0.62 V).',
+			says: 'L loses 1.25 V, 10.4 % of 12 V, on the way there and back to its own 4 A in “on”; 10 % (1.2 V) is the limit. The largest part is lost in W1 (0.62 V) and W2 (0.62 V).',
 			at: ['part:l', 'conductor:W1', 'conductor:W2'],
 			severity: 'error',
 			source: '46 CFR 169.672'
@@ -58,7 +58,7 @@ testRule(voltageDrop, {
 		// 3 % of 24 V is 0.72 V: 12 A × (18 m × 5.401 mΩ/m + 2.4 mΩ) = 1.195 V
 		'lights on 24 V: 12 A over 9 m of 12 AWG lose 5 % of 24 V': {
 			diagram: fed('12', 9, { draw: 12, critical: true }, { nominalV: 24 }),
-			says: 'L loses 1.2 V, 5 % of 24 V, on the way there and back to its own 12 A in "on"; a critical circuit may lose 3 % (0.72 V). The largest part is lost in W1 (0.59 V) and W2 (0.59 V).',
+			says: 'L loses 1.2 V, 5 % of 24 V, on the way there and back to its own 12 A in “on”; a critical circuit may lose 3 % (0.72 V). The largest part is lost in W1 (0.59 V) and W2 (0.59 V).',
 			remedy: 'Use 8 AWG for W1 and W2, or shorten them.',
 			at: ['part:l', 'conductor:W1', 'conductor:W2'],
 			severity: 'error'
@@ -87,7 +87,7 @@ testRule(voltageDrop, {
 				],
 				{ mounts: { f: 'b.pos' } }
 			),
-			says: 'N passes on its own (0.32 V, 2.7 % of 12 V), but with all else in "on" it loses 0.5 V, 4.2 % of 12 V; 3 % (0.36 V) is the limit. The largest part is lost in W4 (0.14 V) and W5 (0.14 V).',
+			says: 'N passes on its own (0.32 V, 2.7 % of 12 V), but with all else in “on” it loses 0.5 V, 4.2 % of 12 V; 3 % (0.36 V) is the limit. The largest part is lost in W4 (0.14 V) and W5 (0.14 V).',
 			remedy: 'Thicken what N shares with the other loads, or feed it from nearer the battery.',
 			at: ['part:n', 'conductor:W4', 'conductor:W5'],
 			severity: 'warning'
@@ -98,7 +98,7 @@ testRule(voltageDrop, {
 				['f.out', 'l.pos', { gauge: '6', lengthM: 0.1 }],
 				['l.neg', 'b.neg', { gauge: '6', lengthM: 0.1 }]
 			]),
-			says: 'L loses 0.4 V, 3.4 % of 12 V, on the way there and back to its own 5 A in "on"; a critical circuit may lose 3 % (0.36 V). The largest part is lost in F (0.4 V).',
+			says: 'L loses 0.4 V, 3.4 % of 12 V, on the way there and back to its own 5 A in “on”; a critical circuit may lose 3 % (0.36 V). The largest part is lost in F (0.4 V).',
 			remedy: 'Use thicker or shorter conductors, or fewer parts on the way.',
 			at: ['part:l', 'part:f'],
 			severity: 'error'

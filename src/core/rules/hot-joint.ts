@@ -1,0 +1,53 @@
+import { jointsOf } from '#core/studs';
+import { ampsText, compactNumber, wattsText } from '#core/units';
+import { defineRule } from './define.ts';
+import { groupBy } from './group-by.ts';
+import { stackCurrents } from './stack-currents.ts';
+import { partSubject, studSubject } from './subjects.ts';
+import { partName } from './words.ts';
+
+/** Heat of one joint, and of all joints on one part, watts: common practice, no source. */
+const JOINT_W = 3;
+const PART_W = 10;
+
+export const hotJoint = defineRule({
+	meta: {
+		id: 'hot-joint',
+		title: 'Joints stay cool',
+		severity: 'warning',
+		group: 'studs',
+		why: 'A joint that makes watts grows hotter as it ages and makes more: cover, fuse and insulation beside it go first.',
+		source: { default: 'clean faces at the right torque: common practice, no source' }
+	},
+
+	messages: {
+		one: ({ stud, heatW, currentA, mostW }: { stud: string; heatW: number; currentA: number; mostW: number }) => ({
+			message: `A joint on ${stud} makes ${compactNumber(heatW, 2)} W at ${ampsText(currentA)}; ${wattsText(mostW)} is the most for one joint.`,
+			remedy: 'Put the heavy lugs lowest, on the seat, with no washer between, or use a larger stud.'
+		}),
+		sum: ({ name, heatW, joints, mostW }: { name: string; heatW: number; joints: number; mostW: number }) => ({
+			message: `The ${joints} joints of ${name} make ${compactNumber(heatW, 2)} W together; ${wattsText(mostW)} is the most for one part.`,
+			remedy: 'Spread the circuits over two buses, or use larger studs.'
+		})
+	},
+
+	/** One report for each part: its hottest joint, or else all together. */
+	*check(study) {
+		const joints = study.stacks.flatMap((stack) =>
+			jointsOf(stack, stackCurrents(study, stack)).map((joint) => ({ ...joint, key: stack.key }))
+		);
+		for (const [id, alike] of groupBy(joints, ({ key }) => key.slice(0, key.indexOf('.')))) {
+			const hottest = alike.reduce((a, b) => (b.heatW > a.heatW ? b : a));
+			if (hottest.heatW > JOINT_W) {
+				const { key, heatW, currentA, caseId } = hottest;
+				yield { message: 'one', data: { stud: study.studName(key), heatW, currentA, mostW: JOINT_W }, at: [studSubject(key)], caseId };
+				continue;
+			}
+			// Each at its own worst, which errs to the safe side.
+			const heatW = alike.reduce((sum, joint) => sum + joint.heatW, 0);
+			if (heatW <= PART_W) continue;
+			const data = { name: partName(study.part(id)), heatW, joints: alike.length, mostW: PART_W };
+			yield { message: 'sum', data, at: [partSubject(id)], caseId: hottest.caseId };
+		}
+	}
+});

@@ -1,0 +1,23 @@
+/** Parameters of a part as rules ask for them; what a kind does not have is not known. */
+import type { Space } from '#core/parts';
+import type { PartView, Study } from './study.ts';
+
+type Params = Pick<PartView, 'params'>;
+
+export const numberOf = ({ params }: Params, name: string): number | null => {
+	const value = params[name];
+	return typeof value === 'number' ? value : null;
+};
+
+/** A choice's value; empty where the kind has no such parameter. */
+export const choiceOf = ({ params }: Params, name: string): string => String(params[name] ?? '');
+
+export const isSet = ({ params }: Params, name: string): boolean => params[name] === true;
+
+/** Where a part stands; a fuse block left as it comes stands where the part stands that it is mounted on. */
+export function spaceOf({ diagram, part }: Study, id: string): Space {
+	const own = (choiceOf(part(id), 'space') || 'ordinary') as Space;
+	const host = diagram.mounts[id]?.part;
+	if (own !== 'ordinary' || host === undefined || host === id || !Object.hasOwn(diagram.parts, host)) return own;
+	return (choiceOf(part(host), 'space') || 'ordinary') as Space;
+}
