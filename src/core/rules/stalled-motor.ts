@@ -9,7 +9,7 @@ import { feedOf } from './load-feed.ts';
 import { isSet, numberOf } from './params.ts';
 import type { Study } from './study.ts';
 import { partSubject } from './subjects.ts';
-import { capital, partName } from './words.ts';
+import { partName } from './words.ts';
 
 /** A winding grows warm while it stalls, and its current falls to this share: common practice, no source. */
 const WARM = 0.8;
