@@ -1,3 +1,4 @@
+import { exceeds } from './conductor-words.ts';
 import type { BatteryBranch } from '#core/network';
 import { netsOf, type Clash } from './nets.ts';
 import type { Study } from './study.ts';
@@ -14,7 +15,7 @@ export interface Mismatch {
 export function batteryMismatch(study: Study): Mismatch {
 	const { network, nets, diagram } = study;
 	const limitV = greatestMismatchV(diagram.system.nominalV);
-	const serious = (clashes: readonly Clash[]) => clashes.filter(({ excessV }) => Math.abs(excessV) > limitV);
+	const serious = (clashes: readonly Clash[]) => clashes.filter(({ excessV }) => exceeds(Math.abs(excessV), limitV));
 	const clashes = serious(nets.clashes);
 	if (clashes.length === 0) return { clashes, reversed: null };
 

@@ -45,7 +45,7 @@ export const conductorBelowMinimum = defineRule({
 			const enough = thinnestGauge(gauge, (other) => compareGauges(other, gauge) > 0 && !exceeds(least.value, areaMm2(other)))!;
 			yield {
 				message: 'thin',
-				severity: views.every(({ surge }) => surge.currentA < ELECTRONICS_A) ? 'warning' : 'error',
+				severity: views.every(({ surge }) => exceeds(ELECTRONICS_A, surge.currentA)) ? 'warning' : 'error',
 				data: {
 					names: listed(views.map(({ name }) => name)),
 					gauge: gaugeText(gauge),

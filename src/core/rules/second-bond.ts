@@ -1,5 +1,6 @@
 import { ampsText } from '#core/units';
 import { chassisOf } from './chassis.ts';
+import { exceeds } from './conductor-words.ts';
 import { defineRule } from './define.ts';
 import { conductorSubject, subjects } from './subjects.ts';
 import { capital, listed } from './words.ts';
@@ -32,7 +33,9 @@ export const secondBond = defineRule({
 	*check(study) {
 		const { bonds, returning } = chassisOf(study);
 		if (bonds.length < 2 || returning.length > 0) return;
-		const joined = bonds.map((bond) => ({ bond, ...study.branchCurrent(bond.branch.index) })).filter(({ currentA }) => currentA > LEAST_A);
+		const joined = bonds
+			.map((bond) => ({ bond, ...study.branchCurrent(bond.branch.index) }))
+			.filter(({ currentA }) => exceeds(currentA, LEAST_A));
 		if (joined.length < 2) return;
 		const worst = joined.reduce((a, b) => (b.currentA > a.currentA ? b : a));
 		yield {

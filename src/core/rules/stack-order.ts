@@ -1,6 +1,7 @@
 import { areaMm2 } from '#core/conductors';
 import { bestOrder, drawnHeatW, isWorthwhile, type Stack } from '#core/studs';
 import { ampsText, compactNumber } from '#core/units';
+import { exceeds } from './conductor-words.ts';
 import { defineRuleForEach } from './define.ts';
 import { stackCurrents, type StackCurrents } from './stack-currents.ts';
 import { studSubject } from './subjects.ts';
@@ -62,7 +63,8 @@ function bridgedPad(stack: Stack, { layers, byCase }: StackCurrents) {
 		for (let above = 1; above < layers.length; above++) {
 			const [upper, lower] = [lug(above), lug(above - 1)];
 			const [upperA, lowerA] = [Math.abs(injectedA[above]!), Math.abs(injectedA[above - 1]!)];
-			if (!upper || !lower || upper.areaMm2 <= lower.areaMm2 || upperA < SMALL_A || upperA < CURRENT_RATIO * lowerA) continue;
+			if (!upper || !lower || upper.areaMm2 <= lower.areaMm2 || exceeds(SMALL_A, upperA) || exceeds(CURRENT_RATIO * lowerA, upperA))
+				continue;
 			return { caseId, data: { upper: upper.label, upperA, lower: lower.label, lowerA } };
 		}
 	}

@@ -2,6 +2,7 @@ import { usableLengthMm } from '#core/parts';
 import { threadNeededMm, threadText } from '#core/studs';
 import { thread, type ThreadId } from '#core/tables';
 import { compactNumber } from '#core/units';
+import { exceeds } from './conductor-words.ts';
 import { defineRuleForEach } from './define.ts';
 import { studSubject } from './subjects.ts';
 
@@ -35,7 +36,7 @@ export const studTooShort = defineRuleForEach('stacks', {
 			message: 'short',
 			data: { name: study.studName(key), usableMm: terminal.usableLengthMm, heightMm, neededMm, thread: threadText(terminal.thread) },
 			at: [studSubject(key)],
-			severity: engagedMm < LEAST_OF_NUT * nutHeightMm ? 'error' : 'warning',
+			severity: exceeds(LEAST_OF_NUT * nutHeightMm, engagedMm) ? 'error' : 'warning',
 			assumptions: assumptions(terminal.thread, terminal.usableLengthMm, hardwareAssumed)
 		};
 	}

@@ -37,6 +37,16 @@ testRule(chargingDropRule, {
 			severity: 'warning',
 			caseId: 'day'
 		},
+		'in the case in which it loses most': {
+			diagram: {
+				...charging(5),
+				cases: circuit({}, [], { cases: { dim: { sources: 0.8 }, day: { sources: 1 }, dusk: { sources: 0.9 } } }).cases
+			},
+			says: 'More than 0.2 V is lost between charger and battery, there and back, to the charger’s own current: C 0.27 V (2.3 %).',
+			at: ['part:c'],
+			severity: 'warning',
+			caseId: 'day'
+		},
 		'two chargers, each by its own current, the worse first': {
 			diagram: circuit(
 				{ b: ['battery'], c: ['mains-charger', { maxA: 20 }], d: ['mains-charger', { maxA: 20 }] },

@@ -45,6 +45,12 @@ testRule(conductorBelowMinimum, {
 			at,
 			severity: 'warning'
 		},
+		'a circuit of 1 A is not less than 1 A': {
+			diagram: run('18', { draw: 1 }),
+			says: 'W1 (18 AWG) is thinner than the 1.31 mm² asked for of a conductor on its own.',
+			at,
+			severity: 'error'
+		},
 		'0.5 mm² in a sheath': {
 			diagram: run('0.5 mm²', { sheathed: true, profile: 'metric-small-craft' }),
 			says: 'W1 (0.5 mm²) is thinner than the 0.75 mm² asked for in a sheath.',

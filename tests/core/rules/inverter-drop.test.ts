@@ -37,6 +37,33 @@ testRule(inverterDrop, {
 			severity: 'warning',
 			caseId: 'on'
 		},
+		'in the case in which it loses most': {
+			diagram: {
+				...inverter(1.75),
+				cases: circuit({}, [], { cases: { little: { loads: 0.5 }, on: { label: 'All on' }, less: { loads: 0.9 } } }).cases
+			},
+			says: 'I loses 0.38 V, 3.2 %, on the way there and back in "All on"; 3 % is usual for an inverter.',
+			at,
+			severity: 'warning',
+			caseId: 'on'
+		},
+		'the start that leaves least': {
+			diagram: {
+				...inverter(1, { cutOffV: 12.5 }),
+				cases: circuit({}, [], {
+					cases: {
+						none: { label: 'None', duration: 'surge', loads: 0 },
+						soft: { label: 'Soft', duration: 'surge', loads: 1.5 },
+						start: { label: 'Start', duration: 'surge', loads: 2 },
+						half: { label: 'Half', duration: 'surge', loads: 1.2 }
+					}
+				}).cases
+			},
+			says: 'In "Start" I has 12.59 V left, and switches off below 12.5 V.',
+			at,
+			severity: 'error',
+			caseId: 'start'
+		},
 		'a start that comes too near to where it switches off': {
 			diagram: inverter(1, { cutOffV: 12.5, surge: 2 }),
 			says: 'In “Start” I has 12.59 V left, and switches off below 12.5 V.',

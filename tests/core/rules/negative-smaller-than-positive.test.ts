@@ -11,6 +11,16 @@ const pair = (positive: string, negative: string, fuseA = 30) =>
 
 testRule(negativeSmallerThanPositive, {
 	valid: {
+		'a load without a positive': circuit({ b: ['battery'], l: ['load'] }, [['l.neg', 'b.neg', { gauge: '10' }]]),
+		'a load without a negative': circuit({ b: ['battery'], l: ['load'] }, [['b.pos', 'l.pos', { gauge: '8' }]]),
+		'both on the negative pole': circuit({ b: ['battery'], l: ['load'] }, [
+			['b.neg', 'l.pos', { gauge: '8' }],
+			['l.neg', 'b.neg', { gauge: '10' }]
+		]),
+		'both on the positive pole': circuit({ b: ['battery'], l: ['load'] }, [
+			['b.pos', 'l.pos', { gauge: '8' }],
+			['l.neg', 'b.pos', { gauge: '10' }]
+		]),
 		'the same size': pair('10', '10'),
 		'a thicker negative': pair('12', '10'),
 		'5.26 mm² of 10 AWG over 6 mm²': pair('10', '6 mm²'),

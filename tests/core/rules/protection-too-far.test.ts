@@ -81,6 +81,22 @@ testRule(protectionTooFar, {
 			severity: 'error',
 			source: '33 CFR 183.455(b)(1), 7 in'
 		},
+		'40 in off a bus without a sheath, which in one would do': {
+			diagram: tap(1.016, false, LAW),
+			says: 'W2 (4 AWG) runs 1.02 m from P stud 2 to F, its first fuse or breaker; 0.18 m is allowed. On that length the current is limited only by M (400 A).',
+			remedy: 'Move F to within 0.18 m of P stud 2, measured along the conductor; sheathed over its whole length it may be 1.02 m away.',
+			at: ['conductor:W2', 'part:f'],
+			severity: 'error',
+			unverified: false
+		},
+		'the same by voluntary practice, whose wording was not seen': {
+			diagram: tap(1.1, false, { profile: 'abyc-e11' }),
+			says: 'W2 (4 AWG) runs 1.1 m from P stud 2 to F, its first fuse or breaker; 0.18 m is allowed. On that length the current is limited only by M (400 A).',
+			remedy: 'Move F to within 0.18 m of P stud 2, measured along the conductor.',
+			at: ['conductor:W2', 'part:f'],
+			severity: 'error',
+			unverified: true
+		},
 		'1.1 m off a bus in a sheath': {
 			diagram: tap(1.1, true, LAW),
 			says: 'W2 (4 AWG) runs 1.1 m from P stud 2 to F, its first fuse or breaker; 1.02 m is allowed. On that length the current is limited only by M (400 A).',

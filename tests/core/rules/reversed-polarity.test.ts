@@ -4,6 +4,15 @@ import { reversedPolarity } from '../../../src/core/rules/reversed-polarity.ts';
 
 testRule(reversedPolarity, {
 	valid: {
+		'a charger the right way round': circuit({ b: ['battery'], c: ['mains-charger'] }, [
+			['c.pos', 'b.pos'],
+			['c.neg', 'b.neg']
+		]),
+		'a charger with both conductors on one pole': circuit({ b: ['battery'], c: ['mains-charger'] }, [
+			['c.pos', 'b.pos'],
+			['c.neg', 'b.pos']
+		]),
+		'a charger on nothing': circuit({ b: ['battery'], c: ['mains-charger'] }),
 		'a load the right way round': circuit({ b: ['battery'], l: ['load'] }, [
 			['b.pos', 'l.pos'],
 			['b.neg', 'l.neg']

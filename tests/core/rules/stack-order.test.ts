@@ -18,13 +18,14 @@ const feeder = (...items: string[]) =>
 	);
 
 /** A 12 A ring of 10 AWG and a 2 A ring of 16 AWG. */
-const small = (...items: string[]) =>
+const small = (...items: string[]) => rings(12, 2, '16', items);
+const rings = (largeA: number, smallA: number, gauge: string, items: readonly string[]) =>
 	circuit(
-		{ b: ['battery'], p: ['positive-bus'], l1: ['load', { draw: 12 }], l2: ['load', { draw: 2 }] },
+		{ b: ['battery'], p: ['positive-bus'], l1: ['load', { draw: largeA }], l2: ['load', { draw: smallA }] },
 		[
 			['b.pos', 'p.1'],
 			['p.2', 'l1.pos', { gauge: '10' }],
-			['p.2', 'l2.pos', { gauge: '16' }],
+			['p.2', 'l2.pos', { gauge }],
 			['l1.neg', 'b.neg'],
 			['l2.neg', 'b.neg']
 		],
@@ -36,6 +37,9 @@ testRule(stackOrder, {
 	valid: {
 		'the feeder lowest': feeder('W1', 'W2'),
 		'the larger ring lowest': small('W2', 'W3'),
+		'a large current on a ring as large': rings(12, 2, '10', ['W3', 'W2']),
+		'less than 10 A on a smaller ring': rings(9.9, 1, '16', ['W3', 'W2']),
+		'less than five times the current': rings(12, 2.5, '16', ['W3', 'W2']),
 		'two terminals of nearly equal current, either way up': circuit(
 			{ b: ['battery'], p: ['positive-bus'], l: ['load', { draw: 100 }] },
 			[
@@ -58,6 +62,12 @@ testRule(stackOrder, {
 		'a large ring on a small one': {
 			diagram: small('W3', 'W2'),
 			says: 'On P stud 2 the 10 AWG ring of W2, which carries 12 A, lies on the smaller 16 AWG ring of W3, which carries 2 A.',
+			at: ['stud:p.2'],
+			severity: 'warning'
+		},
+		'10 A, five times the current of the smaller ring': {
+			diagram: rings(10, 2, '16', ['W3', 'W2']),
+			says: 'On P stud 2 the 10 AWG ring of W2, which carries 10 A, lies on the smaller 16 AWG ring of W3, which carries 2 A.',
 			at: ['stud:p.2'],
 			severity: 'warning'
 		},

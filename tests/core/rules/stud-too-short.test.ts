@@ -13,7 +13,7 @@ const stud = (usableLengthMm: number, stack: readonly string[] = []) =>
 
 testRule(studTooShort, {
 	valid: {
-		'thread enough': stud(15.1),
+		'just thread enough': stud(15.075),
 		'less thread, and no washers drawn': stud(12, ['W1', 'nut']),
 		'a clamp': circuit({ l1: ['load'], l2: ['load'] }, [['l1.pos', 'l2.pos', { gauge: '4/0' }]]),
 		'fuse, lug and hardware on the post of a block': circuit({ f: ['fuse-block'], l: ['load'] }, [['f.post', 'l.pos', { gauge: '2/0' }]])
@@ -25,6 +25,12 @@ testRule(studTooShort, {
 			at: ['stud:p.1'],
 			severity: 'warning',
 			assumptions: ['A flat washer, a lock washer and a nut close the stack.']
+		},
+		'four fifths of the nut': {
+			diagram: stud(11.84),
+			says: 'The thread of P stud 1 is too short. The stack takes 6.4 mm of its 11.8 mm (M8). The nut needs 8.68 mm; 5.44 mm of thread are left, 3.24 mm too little.',
+			at: ['stud:p.1'],
+			severity: 'warning'
 		},
 		'a nut that is hardly filled': {
 			diagram: stud(11),

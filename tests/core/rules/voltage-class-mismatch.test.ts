@@ -29,6 +29,8 @@ testRule(voltageClassMismatch, {
 		'four batteries of 12 V in series on 48 V': series(4, 48),
 		'two of them on 24 V': series(2, 24),
 		'one on 12 V': series(1, 12),
+		'16 V on 12 V': circuit({ b1: ['battery', { nominalV: 12, emfV: 16 }] }),
+		'9 V on 12 V': circuit({ b1: ['battery', { nominalV: 12, emfV: 9 }] }),
 		'a device whose voltage is not given': fed(null, 24, 28.8),
 		'12 V on 12 V while charging': fed(12, 12, 14.4),
 		'24 V on 24 V while charging': fed(24, 24, 28.8),

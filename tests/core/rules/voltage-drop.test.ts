@@ -39,6 +39,18 @@ testRule(voltageDrop, {
 			source: 'ABYC E-11 (voluntary), 3 % circuits',
 			caseId: 'on'
 		},
+		'in the case in which it loses most': {
+			diagram: fed(
+				'14',
+				7,
+				{ draw: 8.5, critical: true },
+				{ cases: { little: { loads: 0.5 }, on: {}, less: { loads: 0.9 }, start: { duration: 'surge', loads: 2 } } }
+			),
+			says: 'L loses 1.04 V, 8.7 % of 12 V, on the way there and back to its own 8.5 A in "on"; a critical circuit may lose 3 % (0.36 V). The largest part is lost in W1 (0.51 V) and W2 (0.51 V).',
+			at: ['part:l', 'conductor:W1', 'conductor:W2'],
+			severity: 'error',
+			caseId: 'on'
+		},
 		'the same as an ordinary circuit by practice: more than 5 %': {
 			diagram: fed('14', 7, { draw: 8.5 }),
 			says: 'L loses 1.04 V, 8.7 % of 12 V, on the way there and back to its own 8.5 A in “on”; 5 % (0.6 V) is the limit. The largest part is lost in W1 (0.51 V) and W2 (0.51 V).',
