@@ -35,7 +35,7 @@ for (const [folder, tests] of Object.entries(TESTS)) {
 
 	process.env.MUTATION_TESTS = tests.join(' ');
 	const started = Date.now();
-	const mutants = await new Stryker({ configFile: CONFIG, mutate, jsonReporter: { fileName: `${OUT}/${folder}.json` } }).runMutationTest();
+	const mutants = await new Stryker({ configFile: CONFIG, mutate, jsonReporter: { fileName: `${OUT}/${[folder, ...asked].join('-').slice(0, 80)}.json` } }).runMutationTest();
 	const scores = mutate.map((file) => tell(file, mutants));
 	const sum = (field) => scores.reduce((total, score) => total + score[field], 0);
 	console.log(

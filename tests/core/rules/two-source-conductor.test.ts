@@ -47,12 +47,20 @@ testRule(twoSourceConductor, {
 			at: ['conductor:W2', 'part:sf', 'conductor:W1'],
 			severity: 'error'
 		},
+		'a charger straight on a battery, by numbers some of which are from memory': {
+			diagram: { ...charger(false), profile: 'caravan' },
+			says: 'W1 (8 AWG) can be fed from both ends. At M + the current is limited by M (30 A), at B + by nothing.',
+			at: ['conductor:W1', 'part:m'],
+			severity: 'error',
+			unverified: true
+		},
 		'a charger straight on a battery': {
 			diagram: charger(false),
 			says: 'W1 (8 AWG) can be fed from both ends. At M + the current is limited by M (30 A), at B + by nothing.',
 			remedy: 'Fit a fuse or breaker of at most 80 A within 1.83 m of B + as well.',
 			at: ['conductor:W1', 'part:m'],
-			severity: 'error'
+			severity: 'error',
+			unverified: false
 		},
 		'a charger with its own fuse beside it and none at the bus': {
 			diagram: circuit(

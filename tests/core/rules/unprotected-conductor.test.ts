@@ -18,6 +18,24 @@ const fused = (leadM: number, options = {}) =>
 		options
 	);
 
+/** Nothing between battery and load. */
+const bare = (gauge: string, profile: string) =>
+	circuit(
+		{ b: ['battery'], l: ['load'] },
+		[
+			['b.pos', 'l.pos', { gauge }],
+			['l.neg', 'b.neg', { gauge }]
+		],
+		{ profile }
+	);
+const bareFinding = (gauge: string, profile: string, unverified: boolean) => ({
+	diagram: bare(gauge, profile),
+	says: `W1 (${gauge.includes('mm') ? gauge : `${gauge} AWG`}) is fed from B + with no fuse or breaker between: nothing limits the current into a fault on it.`,
+	at: ['conductor:W1'],
+	severity: 'error' as const,
+	unverified
+});
+
 /** A cranking supply with something tapped off the starter's stud. */
 const tapped = (tapM: number) =>
 	circuit(
@@ -63,6 +81,10 @@ testRule(unprotectedConductor, {
 		'a conductor across the poles, which is another fault': circuit({ b: ['battery'] }, [['b.pos', 'b.neg']])
 	},
 	invalid: {
+		'a bare circuit, by numbers that were all seen': bareFinding('6', 'common-practice', false),
+		'one whose amperage is from memory': bareFinding('0.5 mm²', 'common-practice', true),
+		'one whose greatest device is from memory': bareFinding('6', 'caravan', true),
+		'one where all of it is from memory': bareFinding('6 mm²', 'metric-small-craft', true),
 		'a load straight on the battery': {
 			diagram: circuit({ b: ['battery'], l: ['load'] }, [
 				['b.pos', 'l.pos', { lengthM: null }],
