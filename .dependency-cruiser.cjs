@@ -70,6 +70,7 @@ const mayImport = {
 		'core/studs'
 	],
 	'core/check': ['core'],
+	'core/bars': ['core'],
 	'core/remedies': ['core'],
 	'core/placement': ['core'],
 	'core/explain': ['core'],

@@ -6,6 +6,8 @@ import type { Picture } from '#core/drawing';
 import type { PictureAsk } from './change-picture.ts';
 import { fullBusOffer, type FullBusOffer } from './full-bus-offer.ts';
 import { picture } from './change-picture.ts';
+import { positionsOffer, type PositionsAsk, type PositionsOffer } from './positions-offer.ts';
+import { sizingOffer, type SizingOffer } from './sizing-offer.ts';
 import type { FullBusRequest } from '#core/placement';
 import { energyBalance, type EnergyBalance } from '#core/energy';
 import {
@@ -42,6 +44,10 @@ export interface Questions {
 	readonly arrange: { readonly ask: { readonly stud: StudKey }; readonly answer: StudArrangement | null };
 	/** Where new circuits may land on a bus. */
 	readonly 'full-bus': { readonly ask: FullBusRequest; readonly answer: FullBusOffer };
+	/** The order of circuits that asks least of a bus; null for what is no bus. */
+	readonly positions: { readonly ask: PositionsAsk; readonly answer: PositionsOffer | null };
+	/** Least copper and the fuses to go with it. */
+	readonly sizing: { readonly ask: Record<string, never>; readonly answer: SizingOffer };
 	/** How a change looks on the drawing; null where it does not show. */
 	readonly picture: { readonly ask: PictureAsk; readonly answer: Picture | null };
 	/** The whole drawing small, as SVG text for each theme; null for an empty sheet. */
@@ -87,6 +93,8 @@ const ANSWERS: {
 	stud: (diagram, { stud, order }) => ({ order, trial: tryOrder(diagram, stud, order) }),
 	arrange: (diagram, { stud }) => arrangementOf(diagram, stud),
 	'full-bus': fullBusOffer,
+	positions: positionsOffer,
+	sizing: (diagram) => sizingOffer(diagram),
 	picture,
 	thumbnail: (diagram, { sizePx }) => thumbnails(diagram, sizePx),
 	reports: (diagram) => reports(diagram)

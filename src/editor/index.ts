@@ -7,5 +7,7 @@ export { hireCheckWorker, type CheckAnswer, type CheckRequest, type CheckWorker 
 export { Asker, hireAnswerWorker, type AnswerWorker, type Asked, type Told } from './asker.ts';
 export type { LoadLoss, QuestionKind, Questions, RemedyOffer } from './answers.ts';
 export type { FullBusOffer, PlacementOffer } from './full-bus-offer.ts';
+export type { PositionsOffer } from './positions-offer.ts';
+export type { SizingOffer } from './sizing-offer.ts';
 export { conductorName, partName, studName } from './names.ts';
 export { GRID_MM } from './new-part.ts';

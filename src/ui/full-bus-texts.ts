@@ -83,3 +83,53 @@ export const fullBusTexts = {
 	shortcuts: 'Short cuts that are never offered',
 	bar: (amps: string, rated: string) => `bar ${amps} of ${rated}`
 };
+
+export const positionTexts = {
+	open: 'Order the positions…',
+	openHint: 'Find the order of circuits that asks least of the bar',
+	title: (bus: string) => `Order of circuits on ${bus}`,
+	intro: 'Chargers beside the loads they feed keep current off the bar. The order is exact: all orders are compared.',
+	keepEnds: 'Leave the end studs as they are',
+	waiting: 'Comparing all orders…',
+	failed: (reason: string) => `It could not be worked out (${reason}).`,
+	none: 'This part has no bar with positions.',
+	best: 'The order is as good as any: nothing would be gained by moving a circuit.',
+	place: 'Place',
+	now: 'Now',
+	then: 'Best',
+	segment: (a: string, b: string) => `Bar ${a} to ${b}`,
+	nothing: 'nothing',
+	greatest: 'Greatest current in the bar',
+	heat: 'Heat in the bar, all cases',
+	ofRated: (amps: string, rated: string) => `${amps} of ${rated}`,
+	moved: (n: number) => `${count(n, 'conductor or block moves', 'conductors and blocks move')}, each with its fuse and its name.`,
+	take: 'Put them in this order',
+	label: (bus: string) => `order the circuits on ${bus}`,
+	picture: (bus: string) => `How ${bus} would look`,
+	caption: 'Circuits on the bus, now and in the best order'
+};
+
+export const sizingTexts = {
+	open: 'Size everything…',
+	openHint: 'Least copper and the fuses to go with it (S)',
+	key: 'Size everything',
+	title: 'Size everything',
+	intro:
+		'The thinnest conductors and the smallest fuses that pass every rule in every operating case. What is pinned keeps its size: pin a conductor or a part with fuses in its details.',
+	waiting: 'Sizing everything…',
+	failed: (reason: string) => `It could not be worked out (${reason}).`,
+	done: 'Everything has its size already.',
+	copper: (before: string, after: string) => `Copper ${before} kg → ${after} kg`,
+	conductors: 'Conductors',
+	fuses: 'Fuses',
+	name: 'What',
+	from: 'Now',
+	to: 'Then',
+	why: 'Because',
+	kept: (names: string) => `Pinned, and kept: ${names}.`,
+	left: 'What sizes do not mend',
+	take: (n: number) => `Change ${count(n, 'size')}`,
+	label: 'size conductors and fuses',
+	pinConductor: 'Keep this size when everything is sized',
+	pinFuses: 'Keep its fuses when everything is sized'
+};

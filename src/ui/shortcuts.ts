@@ -2,7 +2,7 @@
 import { deleteSelection, duplicate, GRID_MM, nudge, SELECT, selectAll, turn } from '#editor';
 import type { Workbench } from './context.ts';
 import { openFullBus } from './full-bus/fused-buses.ts';
-import { fullBusTexts } from './full-bus-texts.ts';
+import { fullBusTexts, sizingTexts } from './full-bus-texts.ts';
 import { handoffTexts } from './handoff-texts.ts';
 import { texts } from './texts.ts';
 import { dropDraft, hasDraft, isTyping } from './typing.ts';
@@ -24,6 +24,7 @@ export const SHORTCUTS: readonly { readonly keys: readonly string[]; readonly te
 	{ keys: ['V', 'C', 'H'], text: `${texts.tools.select}, ${texts.tools.connect}, ${texts.tools.pan}` },
 	{ keys: ['F'], text: texts.view.fit },
 	{ keys: ['L'], text: fullBusTexts.key },
+	{ keys: ['S'], text: sizingTexts.key },
 	{ keys: ['+', '−'], text: `${texts.view.zoomIn}, ${texts.view.zoomOut}` },
 	{ keys: ['Esc'], text: texts.help.escape },
 	{ keys: ['?'], text: texts.help.title }
@@ -71,6 +72,7 @@ export function shortcutHandler(workbench: Workbench): (event: KeyboardEvent) =>
 		h: () => editor.setTool({ kind: 'pan' }),
 		f: () => view.canvas?.fit(),
 		l: () => openFullBus(workbench),
+		s: () => (view.dialog = 'sizing'),
 		'+': () => view.canvas?.zoomBy(1.25),
 		'-': () => view.canvas?.zoomBy(1 / 1.25),
 		'?': () => (view.dialog = 'help'),

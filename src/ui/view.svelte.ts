@@ -10,7 +10,8 @@ import { FullBusForm } from './full-bus/form.svelte.ts';
 import { Theme } from './theme.svelte.ts';
 
 export type PanelName = 'shelf' | 'outline' | 'inspector' | 'findings';
-export type DialogName = 'help' | 'cautions' | 'examples' | 'full-bus' | 'diagrams' | 'cases' | 'energy' | 'handoff';
+export type DialogName =
+	'help' | 'cautions' | 'examples' | 'full-bus' | 'positions' | 'sizing' | 'diagrams' | 'cases' | 'energy' | 'handoff';
 
 export interface Question {
 	readonly title: string;

@@ -71,6 +71,8 @@ export const ConductorSchema = z.strictObject({
 	colour: z.enum(COLOURS),
 	/** Use that exempts a conductor from ordinary rules: cranking-motor supply, or a capped spare. */
 	use: z.enum(['ordinary', 'cranking', 'spare']),
+	/** True where its size is to stay when everything is sized. Left out: false. */
+	pinned: z.boolean().optional(),
 	/** Bends set by hand, in order from `from` to `to`; null lets the program route it. */
 	bends: z.array(PointSchema).max(200).nullable(),
 	/** Thread each lug's hole is made for, and what its nut was tightened to. Left out or null: made to fit, not recorded. */
@@ -101,6 +103,8 @@ export const PartSchema = z.strictObject({
 	/** Quarter turns clockwise, in degrees. */
 	rotation: z.union([z.literal(0), z.literal(90), z.literal(180), z.literal(270)]),
 	params: z.record(Id, ParamSchema),
+	/** True where its fuses keep their ratings when everything is sized. Left out: false. */
+	pinned: z.boolean().optional(),
 	note: z.string().max(2000)
 });
 

@@ -24,7 +24,7 @@ import { greatestDevice, profileOf } from '#core/profiles';
 import { landings } from '#core/studs';
 import { fuseFamily, STANDARD_RATINGS, type FuseFamilyId } from '#core/tables';
 import { ampsText, metresText } from '#core/units';
-import { barOf } from './bar.ts';
+import { barOf } from '#core/bars';
 import { fuseBehind } from './holders.ts';
 import { partText, studText } from './names.ts';
 import type { NewCircuit } from './request.ts';

@@ -1,6 +1,6 @@
 import { compose, type Diagram } from '#core/diagram';
 import { isOpen, type Finding } from '#core/rules';
-import { barOf } from './bar.ts';
+import { barOf } from '#core/bars';
 import { judge, warningCost } from './judge.ts';
 import { freePositions } from './places.ts';
 import type { Plan } from './plan.ts';

@@ -6,7 +6,7 @@ import { difference, findingsOf, studyOf } from '#core/remedies';
 import { stackCurrents, type Finding, type Study } from '#core/rules';
 import { jointsOf, landings, obstaclesOf, stackOf, underUsualCover } from '#core/studs';
 import { ampsText } from '#core/units';
-import { barCases, barFigures, barOf } from './bar.ts';
+import { barCases, barFigures, barOf } from '#core/bars';
 import { partText, studText } from './names.ts';
 import { freePositions } from './places.ts';
 import type { FullBusRequest, PlacementCost, PlacementFigures } from './request.ts';

@@ -4,7 +4,7 @@ import { addConductor, addPart, editConductors, freshId, nextLabel, type Param, 
 import { usedLengthM } from '#core/network';
 import { studyOf } from '#core/remedies';
 import { ampsText, metresText } from '#core/units';
-import { barOf } from './bar.ts';
+import { barOf } from '#core/bars';
 import { drawCircuit, freeAt, fuseFor, gaugeFor, returnStud, type Newcomer, type OldCircuit } from './circuits.ts';
 import { busFamily, fuseAt, fuseOf, move } from './landing-kinds.ts';
 import { partText, studText } from './names.ts';

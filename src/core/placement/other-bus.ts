@@ -5,7 +5,7 @@ import { describe, fieldMeta } from '#core/parts';
 import { findingsOf } from '#core/remedies';
 import { landings } from '#core/studs';
 import { fuseFamily, type FuseFamilyId } from '#core/tables';
-import { barOf } from './bar.ts';
+import { barOf } from '#core/bars';
 import { onPosition, type Comer } from './landing-kinds.ts';
 import { conductorText, partText, studText } from './names.ts';
 import { Refused, type Sketch } from './sketch.ts';

@@ -2,7 +2,7 @@
 import { studKey, type Diagram, type PartId } from '#core/diagram';
 import { describe } from '#core/parts';
 import { landings } from '#core/studs';
-import { barOf } from './bar.ts';
+import { barOf } from '#core/bars';
 import type { OldCircuit } from './circuits.ts';
 import { fuseBehind } from './holders.ts';
 import { panelsOn } from './landing-kinds.ts';

@@ -2,7 +2,7 @@
 import { reorderStack, studKey, type Diagram, type PartId, type TerminalRef } from '#core/diagram';
 import { describe } from '#core/parts';
 import { landings } from '#core/studs';
-import { barOf } from './bar.ts';
+import { barOf } from '#core/bars';
 import { circuitsOn, drawCircuit, fuseFor, newcomersOf, returnStud, type Newcomer } from './circuits.ts';
 import { mountBlockWith } from './landing-kinds.ts';
 import type { Plan } from './plan.ts';

@@ -2,7 +2,7 @@
 import { studKey, terminalRef, type Diagram, type PartId, type StudKey, type TerminalRef } from '#core/diagram';
 import { describe } from '#core/parts';
 import { landings } from '#core/studs';
-import { barOf } from './bar.ts';
+import { barOf } from '#core/bars';
 
 export interface UpstreamStud extends TerminalRef {
 	/** The switch the circuit would by-pass; null where it lies behind all of them. */

@@ -1,5 +1,6 @@
 import type { Diagram } from '#core/diagram';
 import type { Finding } from '#core/rules';
+import { addDisconnect } from './add-disconnect.ts';
 import { addFuse } from './add-fuse.ts';
 import { arrangeStud } from './arrange-stud.ts';
 import { assess } from './assess.ts';
@@ -9,10 +10,12 @@ import { fuseType } from './fuse-type.ts';
 import { largerRating } from './larger-rating.ts';
 import { moveFuse } from './move-fuse.ts';
 import { nextFreeLabel } from './next-free-label.ts';
+import { orderPositions } from './order-positions.ts';
 import { otherFuse } from './other-fuse.ts';
 import { returnPastShunt } from './return-past-shunt.ts';
 import { swapPoles } from './swap-poles.ts';
 import { thickerConductor } from './thicker-conductor.ts';
+import { toAnotherStud } from './to-another-stud.ts';
 import type { Remedy, RemedyKind } from './types.ts';
 
 const KINDS: readonly RemedyKind[] = [
@@ -23,6 +26,9 @@ const KINDS: readonly RemedyKind[] = [
 	fuseType,
 	returnPastShunt,
 	arrangeStud,
+	toAnotherStud,
+	orderPositions,
+	addDisconnect,
 	swapPoles,
 	nextFreeLabel,
 	automaticColour,

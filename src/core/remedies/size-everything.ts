@@ -1,12 +1,15 @@
 /** The least copper, and the fuses to go with it, that pass. */
 import { areaMm2, compareGauges, gaugesOf, nextGaugeUp } from '#core/conductors';
-import { compose, editConductors, setParams, type Command, type ConductorId, type Diagram, type Gauge } from '#core/diagram';
+import { compose, editConductors, setParams, type Command, type ConductorId, type Diagram, type Gauge, type PartId } from '#core/diagram';
 import { usedLengthM } from '#core/network';
 import { isOpen, type ConductorView, type Finding, type Study } from '#core/rules';
 import { devicesIn, ratingsOf, withRating, type DevicePlace } from './device-rating.ts';
-import { applied, difference, findingsOf, findingsOfRule, studyOf } from './findings.ts';
+import { applied, difference, findingsOf, studyOf } from './findings.ts';
+import { deviceText } from './other-fuse.ts';
+import { BY_COPPER, BY_FUSE, toMend } from './size-findings.ts';
 import { thickenCommands } from './thicker-conductor.ts';
 import type { Difference } from './types.ts';
+import { whyNoThinner, whyThisFuse } from './why-sized.ts';
 
 export interface SizeOptions {
 	/** Conductors that keep their size. */
@@ -15,9 +18,29 @@ export interface SizeOptions {
 	readonly fuses?: readonly string[];
 }
 
+export interface SizedConductor {
+	readonly id: ConductorId;
+	readonly from: Gauge;
+	readonly to: Gauge;
+	/** Why no thinner: what would be found, or what it carries. */
+	readonly why: string;
+}
+
+export interface SizedFuse {
+	readonly part: PartId;
+	readonly link: string;
+	readonly fromA: number;
+	readonly toA: number;
+	/** "F3", or "D position 2" where the part has several. */
+	readonly name: string;
+	readonly why: string;
+}
+
 export interface Sizing {
-	readonly conductors: readonly { readonly id: ConductorId; readonly from: Gauge; readonly to: Gauge }[];
-	readonly fuses: readonly { readonly part: string; readonly link: string; readonly fromA: number; readonly toA: number }[];
+	readonly conductors: readonly SizedConductor[];
+	readonly fuses: readonly SizedFuse[];
+	/** What is pinned and was left alone. */
+	readonly kept: { readonly conductors: readonly ConductorId[]; readonly parts: readonly PartId[] };
 	/** Mass of copper in all conductors, kg. */
 	readonly copperKgBefore: number;
 	readonly copperKgAfter: number;
@@ -27,21 +50,6 @@ export interface Sizing {
 	readonly command: Command | null;
 	preview(): Difference & { readonly diagram: Diagram };
 }
-
-/** What thicker copper mends, in the severities that are not to be left. */
-const BY_COPPER = [
-	'undersized-conductor',
-	'undersized-return',
-	'oversized-protection',
-	'two-source-conductor',
-	'protection-too-far',
-	'voltage-drop',
-	'no-fast-clearing',
-	'conductor-below-minimum',
-	'negative-smaller-than-positive',
-	'inverter-low-voltage-current'
-];
-const BY_FUSE = 'fuse-below-load';
 
 /** Of continuous current, the share of its amperage a conductor is sized for: common practice, no source. */
 const CLOSE = 0.9;
@@ -58,16 +66,19 @@ export function sizeEverything(diagram: Diagram, { pinned = {} }: { readonly pin
 
 	const conductors = free.conductors
 		.map((id) => ({ id, from: diagram.conductors[id]!.gauge, to: current.conductors[id]!.gauge }))
-		.filter(({ from, to }) => compareGauges(from, to) !== 0);
-	const fuses = free.fuses.flatMap(({ part, link, device }) => {
+		.filter(({ from, to }) => compareGauges(from, to) !== 0)
+		.map((sized) => ({ ...sized, why: whyNoThinner(current, sized.id) }));
+	const fuses = free.fuses.flatMap(({ part, link, device }): SizedFuse[] => {
 		const toA = ratingIn(current, part, link);
-		return toA === device.ratingA ? [] : [{ part, link, fromA: device.ratingA, toA }];
+		const name = deviceText(studyOf(diagram), part, link);
+		return toA === device.ratingA ? [] : [{ part, link, fromA: device.ratingA, toA, name, why: whyThisFuse(current, part, link, toA) }];
 	});
 	const commands = [...fuseCommands(diagram, current, fuses), ...thickenCommands(new Map(conductors.map(({ id, to }) => [id, to])))];
 	const after = applied(diagram, commands) ?? diagram;
 	return {
 		conductors,
 		fuses,
+		kept: pinnedIn(diagram),
 		copperKgBefore: copperKg(diagram),
 		copperKgAfter: copperKg(after),
 		left: whatIsLeft(after, free),
@@ -84,16 +95,24 @@ interface Free {
 /** What carries current in some case and is not pinned. Cranking supplies, spares and bonds are sized by other rules. */
 function freeThings(diagram: Diagram, { conductors = [], fuses = [] }: SizeOptions): Free {
 	const study = studyOf(diagram);
-	const pinned = new Set([...conductors, ...fuses]);
+	const kept = pinnedIn(diagram);
+	const pinned = new Set([...conductors, ...kept.conductors]);
+	const pinnedFuses = new Set([...fuses, ...kept.parts]);
 	const isUsed = ({ id, conductor, surge }: ConductorView) => conductor.use === 'ordinary' && surge.currentA > 0 && !pinned.has(id);
 	return {
 		conductors: study.conductors.filter(isUsed).map(({ id }) => id),
 		fuses: devicesIn(diagram, Object.keys(diagram.parts)).filter(
 			({ part, link, device }) =>
-				device.kind === 'fuse' && !pinned.has(part) && !pinned.has(`${part}.${link}`) && currentsOf(study, part, link).surgeA > 0
+				device.kind === 'fuse' && !pinnedFuses.has(part) && !pinnedFuses.has(`${part}.${link}`) && currentsOf(study, part, link).surgeA > 0
 		)
 	};
 }
+
+const pinnedIn = ({ conductors, parts }: Diagram): Sizing['kept'] => {
+	const pinned = (record: Readonly<Record<string, { readonly pinned?: boolean }>>) =>
+		Object.keys(record).filter((id) => record[id]!.pinned);
+	return { conductors: pinned(conductors), parts: pinned(parts) };
+};
 
 function currentsOf(study: Study, part: string, link: string): { continuousA: number; surgeA: number } {
 	const index = study.network.branchOfLink.get(`${part}.${link}`);
@@ -166,14 +185,6 @@ function startingSizes(diagram: Diagram, ids: readonly ConductorId[]): Diagram {
 	});
 	return applied(diagram, thickenCommands(new Map(sizes)))!;
 }
-
-/** Drops that other loads cause are not mended by a circuit's own copper, so warnings of those are left. */
-const WARNINGS_TOO = ['undersized-conductor', 'negative-smaller-than-positive', BY_FUSE];
-
-const toMend = (diagram: Diagram): Finding[] =>
-	[...BY_COPPER, BY_FUSE]
-		.flatMap((rule) => findingsOfRule(diagram, rule))
-		.filter(({ severity, rule }) => severity === 'error' || (severity === 'warning' && WARNINGS_TOO.includes(rule)));
 
 /** Size by size for as long as something is found that size may mend. */
 function thickened(diagram: Diagram, free: Free): Diagram {

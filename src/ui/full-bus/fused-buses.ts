@@ -1,6 +1,6 @@
 /** Buses with positions behind fuses: the ones that can be full. */
 import { parseItemKey, terminalRef, type Diagram, type ItemKey, type PartId } from '#core/diagram';
-import { barOf } from '#core/placement';
+import { barOf } from '#core/bars';
 import type { Workbench } from '../context.ts';
 
 export const isFusedBus = (diagram: Diagram, id: PartId): boolean => barOf(diagram, id)?.slots.some(({ fused }) => fused) ?? false;
@@ -18,6 +18,12 @@ export const busAmong = (diagram: Diagram, keys: Iterable<ItemKey>): PartId | un
 export function openFullBus({ editor, view }: Workbench, bus = busAmong(editor.diagram, editor.selection)): void {
 	if (bus !== undefined) view.fullBus.bus = bus;
 	view.dialog = 'full-bus';
+}
+
+/** Asks for the best order of the circuits on a bus. */
+export function openPositions({ view }: Workbench, bus: PartId): void {
+	view.fullBus.bus = bus;
+	view.dialog = 'positions';
 }
 
 /** Rules that find too much at one place of a bus, or a circuit at a place that is not its own. */

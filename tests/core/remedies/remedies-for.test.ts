@@ -126,7 +126,8 @@ describe('connections', () => {
 
 	test('a stud put in order', () => {
 		expect(offered(example('ridge-post-before'), 'stack-order')).toEqual([
-			'Arrange D end stud L from the seat up: 4/0 AWG lug of W4, 4 AWG lug of C2+'
+			'Arrange D end stud L from the seat up: 4/0 AWG lug of W4, 4 AWG lug of C2+',
+			'Move C2+ to D end stud R'
 		]);
 	});
 
@@ -150,6 +151,48 @@ describe('connections', () => {
 			{ mounts: { f: 'b.pos' } }
 		);
 		expect(offered(reversed, 'reversed-polarity')).toEqual(['Exchange the conductors of L']);
+	});
+});
+
+describe('places', () => {
+	test('one thing of a crowded stud on a free stud beside it', () => {
+		const ends = ['1', '1', '1', '1', '1'].map((stud, index) => [`l${index}.neg`, `n.${stud}`] as const);
+		const crowded = circuit(
+			{
+				b: ['battery'],
+				n: ['negative-bus', { studs: 4, usableLengthMm: 60 }],
+				...Object.fromEntries([0, 1, 2, 3, 4].map((index) => [`l${index}`, ['load', { draw: 2, connection: 'studs' }] as const]))
+			},
+			[['n.2', 'b.neg', { gauge: '6' }], ...ends]
+		);
+		const titles = offered(crowded, 'stud-crowded');
+		expect(titles).toHaveLength(1);
+		expect(titles[0]).toMatch(/^Move W\d to n stud [34]$/i);
+	});
+
+	test('another order on a bar that carries too much', () => {
+		// Feed at one end, two loads of 50 A: 100 A in the first segment of a bar for 60 A; with the feed between them 50 A in each.
+		const bus = circuit(
+			{
+				b: ['battery', { capacityAh: 400 }],
+				d: ['positive-bus', { studs: 3, ratedA: 60 }],
+				l: ['load', { draw: 50, connection: 'studs' }],
+				m: ['load', { draw: 50, connection: 'studs' }]
+			},
+			[
+				['b.pos', 'd.1', { gauge: '2/0' }],
+				['d.2', 'l.pos', { gauge: '4' }],
+				['d.3', 'm.pos', { gauge: '4' }],
+				['l.neg', 'b.neg', { gauge: '4' }],
+				['m.neg', 'b.neg', { gauge: '4' }]
+			]
+		);
+		expect(offered(bus, 'bus-overloaded')).toContainEqual(expect.stringMatching(/^Order the circuits on d: /i));
+	});
+
+	test('a switch where a bank has none', () => {
+		const titles = offered(simple(60, 20, '6'), 'main-disconnect-missing');
+		expect(titles).toEqual(['Put battery disconnect S1 (100 A) into W1']);
 	});
 });
 

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { checkDiagram } from '#core/check';
 import { gaugeText } from '#core/conductors';
-import { change, type Diagram } from '#core/diagram';
+import { change, editConductors, editPart, type Diagram } from '#core/diagram';
 import { sizeEverything } from '#core/remedies';
 import { circuit } from '../../support/circuit.ts';
-import { example } from '../../support/examples/figures.ts';
+import { changed, example } from '../../support/examples/figures.ts';
 
 /** One critical load on 12 V, 6 m away, with a fuse in the run. */
 const lamp = (gauge: string, fuseA: number, draw = 6) =>
@@ -38,7 +38,7 @@ describe('sizing everything', () => {
 	test('fits the smallest fuse that carries the load with room to spare', () => {
 		// 6 A / 0.8 = 7.5 A, a rating blade fuses have.
 		const { fuses } = sizeEverything(lamp('8', 30));
-		expect(fuses).toEqual([{ part: 'f', link: 'fuse', fromA: 30, toA: 7.5 }]);
+		expect(fuses).toMatchObject([{ part: 'f', link: 'fuse', fromA: 30, toA: 7.5 }]);
 	});
 
 	test('saves copper where there is too much', () => {
@@ -55,6 +55,27 @@ describe('sizing everything', () => {
 		expect(conductors.map(({ id }) => id)).not.toContain('W2');
 		expect(size(preview().diagram, 'W3')).toBe('16 AWG');
 		expect(left.map(({ finding, why }) => [finding.rule, why])).toEqual([['voltage-drop', 'What it is about keeps its size.']]);
+	});
+
+	test('keeps what the diagram pins, and names it', () => {
+		const diagram = changed(
+			lamp('16', 30),
+			editConductors({ conductors: ['W2'], set: { pinned: true } }),
+			editPart({ part: 'f', set: { pinned: true } })
+		);
+		const { conductors, fuses, kept } = sizeEverything(diagram);
+		expect(kept).toEqual({ conductors: ['W2'], parts: ['f'] });
+		expect(conductors.map(({ id }) => id)).not.toContain('W2');
+		expect(fuses).toEqual([]);
+	});
+
+	test('says why no thinner', () => {
+		const { conductors, fuses } = sizeEverything(lamp('14', 30));
+		// 14 AWG loses 6 × 12.1 × 8.6 mΩ = 0.62 V in all, more than 3 % of 12 V.
+		expect(conductors.find(({ to }) => gaugeText(to) === '10 AWG')!.why).toBe(
+			'carries 6 A; 12 AWG would not pass “A load gets the voltage it needs”'
+		);
+		expect(fuses[0]!.why).toBe('carries 6 A, at most 80 % of 7.5 A');
 	});
 
 	test('says what size does not mend', () => {

@@ -4,16 +4,16 @@ import { copyOf } from '../copy.ts';
 import { missingPart } from '../names.ts';
 import { Id, PartSchema } from '../schema.ts';
 
-/** Sets a part's designation or note. */
+/** Sets a part's designation or note, or whether its fuses keep their ratings. */
 export const editPart = defineCommand({
 	name: 'edit-part',
 
 	args: z.strictObject({
 		part: Id,
-		set: z.strictObject({ label: PartSchema.shape.label, note: PartSchema.shape.note }).partial()
+		set: z.strictObject({ label: PartSchema.shape.label, note: PartSchema.shape.note, pinned: PartSchema.shape.pinned }).partial()
 	}),
 
-	label: ({ set }) => (set.label === undefined ? 'edit a note' : 'label a part'),
+	label: ({ set }) => ('label' in set ? 'label a part' : 'pinned' in set ? 'set whether fuses keep their ratings' : 'edit a note'),
 
 	refuse: (diagram, { part }) => missingPart(diagram, part),
 

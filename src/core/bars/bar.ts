@@ -68,6 +68,8 @@ export interface BarFigures {
 	readonly segment: number;
 	/** Σ I²R of the bar over all cases, watts. */
 	readonly heatW: number;
+	/** Greatest magnitude in any case, for each segment, amps. */
+	readonly segmentA: readonly number[];
 	/** Σ I² of its segments in each case, A². */
 	readonly squaresA2: readonly { readonly caseId: CaseId; readonly sum: number }[];
 }
@@ -76,16 +78,18 @@ export interface BarFigures {
 export function barFigures(cases: readonly BarCase[], segmentOhm: readonly number[]): BarFigures {
 	let greatest = { greatestA: 0, caseId: null as CaseId | null, segment: 0 };
 	let heatW = 0;
+	const segmentA = segmentOhm.map(() => 0);
 	const squaresA2 = cases.map(({ caseId, drawnA }) => {
 		let currentA = 0;
 		let sum = 0;
 		for (const [segment, ohm] of segmentOhm.entries()) {
 			currentA -= drawnA[segment]!;
+			segmentA[segment] = Math.max(segmentA[segment]!, Math.abs(currentA));
 			sum += currentA ** 2;
 			heatW += currentA ** 2 * ohm;
 			if (Math.abs(currentA) > greatest.greatestA) greatest = { greatestA: Math.abs(currentA), caseId, segment };
 		}
 		return { caseId, sum };
 	});
-	return { ...greatest, heatW, squaresA2 };
+	return { ...greatest, heatW, segmentA, squaresA2 };
 }

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { checkDiagram } from '#core/check';
 import { change, run, serializeDiagram, start, undo } from '#core/diagram';
-import { barFigures, bestPositions, bestSequence } from '#core/placement';
+import { barFigures, bestPositions, bestSequence } from '#core/bars';
 import { circuit } from '../../support/circuit.ts';
 import { example, figures } from '../../support/examples/figures.ts';
 

@@ -11,7 +11,8 @@ export interface PositionOptions {
 
 export interface Positions {
 	/** For each slot along the bar: its terminal, and the terminal whose circuit belongs there. */
-	readonly slots: readonly { readonly terminal: string; readonly from: string }[];
+	readonly slots: readonly { readonly terminal: string; readonly from: string; readonly fused: boolean }[];
+	readonly ratedA: number | null;
 	readonly changes: boolean;
 	/** With the currents as they are now: they hardly move with the order. */
 	readonly before: BarFigures;
@@ -40,7 +41,8 @@ export function bestPositions(diagram: Diagram, bus: PartId, { keepEnds = false 
 	const commands = isNew ? moveCircuits(diagram, bus, bar, order) : [];
 	const sequence = cases.map(({ caseId, drawnA }) => ({ caseId, drawnA: order.map((from) => drawnA[from]!) }));
 	return {
-		slots: bar.slots.map(({ terminal }, slot) => ({ terminal, from: bar.slots[order[slot]!]!.terminal })),
+		slots: bar.slots.map(({ terminal, fused }, slot) => ({ terminal, fused, from: bar.slots[order[slot]!]!.terminal })),
+		ratedA: bar.ratedA,
 		changes: commands.length > 0,
 		before: barFigures(cases, bar.segmentOhm),
 		after: barFigures(sequence, bar.segmentOhm),
