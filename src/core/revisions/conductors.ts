@@ -29,7 +29,8 @@ const FIELDS: Readonly<Record<Exclude<keyof Conductor, 'label' | 'bends'>, { rea
 	toHole: { title: 'lug hole at its end ', text: optional },
 	fromTorqueNm: { title: 'torque at its start, N·m, ', text: optional },
 	toTorqueNm: { title: 'torque at its end, N·m, ', text: optional },
-	solid: { title: '', text: (is: boolean | undefined) => (is ? 'solid' : 'stranded') }
+	solid: { title: '', text: (is: boolean | undefined) => (is ? 'solid' : 'stranded') },
+	pinned: { title: '', text: (is: boolean | undefined) => (is ? 'size pinned' : 'size not pinned') }
 };
 
 export function conductorChanges({ before, after }: Pair): readonly DrawingChange[] {
