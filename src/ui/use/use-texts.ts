@@ -43,15 +43,16 @@ export const useTexts = {
 		bank: 'The bank may give',
 		lasts: 'Lasts alone',
 		lastsWith: 'Lasts with its sources',
-		lastsHint: 'days, from full',
 		chart: (use: string, bring: string, usable: string) => `In a day ${use} are used and ${bring} brought; the bank may give ${usable}.`,
 		noLimit: 'without end',
+		nothing: 'no use given yet',
+		begin:
+			'Give each load the hours it is on in a day, and each charger the hours it charges: how long the bank lasts follows. What is not given is not counted.',
 		loads: 'Loads',
 		sources: 'Charging',
 		batteries: 'Batteries',
 		total: 'Together',
 		part: 'Part',
-		perDay: 'a day',
 		given: 'Given',
 		notGiven: 'not counted: hours not given',
 		elsewhere: 'not fed by the bank',
@@ -59,7 +60,6 @@ export const useTexts = {
 		noSources: 'Nothing charges the bank yet: a solar controller, an alternator, or a mains or DC-DC charger would, with its hours a day.',
 		noBank: 'No battery yet. The bank is what the day is measured against.',
 		keptForEngine: 'kept to start an engine: not counted',
-		finding: 'Finding',
 		show: 'Show the finding'
 	}
 };
