@@ -60,6 +60,7 @@ export const studTexts = {
 	gap: (stud: string, gap: string) => `${gap} of air to the lugs on ${stud}`,
 	overlap: (stud: string, by: string) => `overlaps the lugs on ${stud} by ${by}`,
 	fan: (degrees: number) => `Cables that leave by one side clear each other's barrels when fanned by ${degrees}°.`,
+	planSource: 'Lugs, cables and bends (four cable diameters, six when sheathed) by common practice, no source; makers differ.',
 	noCover: 'No cover is given, so whether one closes is not checked.',
 	coverCloses: (top: string, height: string) => `The cover closes: nut at ${top}, cover at ${height}.`,
 	coverOpen: (top: string, height: string) => `The cover does not close: nut at ${top}, cover at ${height}, and 2 mm of air are wanted.`,

@@ -1,5 +1,7 @@
 /** A cube fuse on its post, and the part that a plate on this stud belongs to. */
+import type { Diagram, PartId } from '#core/diagram';
 import type { Primitive } from '#core/graphics';
+import { describe } from '#core/parts';
 import type { Layer } from '#core/studs';
 import type { Direction } from './directions.ts';
 import { at, breakLine, COPPER, line, MOULDING, polyline, slab } from './outline.ts';
@@ -34,17 +36,42 @@ export function drawFuse({ bottomMm, thicknessMm, widthMm }: Layer): Primitive[]
 export const drawSleeve = (majorMm: number, z1: number, z2: number): Primitive[] =>
 	[-1, 1].map((side) => slab(side * (majorMm / 2), side * (majorMm / 2 + 0.8), z1, z2, { fill: 'case-edge', opacity: 0.45 }));
 
-/** From the stud's axis: plate and the beginning of the body, and all of it. */
-export const BLOCK_REACH = { leastMm: 24, wholeMm: 58 } as const;
+/** Heights of body, post and fuse beside the stud, where there is room to show them: common sizes, makers differ. */
+const BODY = { fromMm: 15, highMm: 9, fuseMm: 25, fuseHighMm: 10, postHighMm: 16 } as const;
+const LEAST_REACH_MM = 24;
 
-/** Body beside the stud, post and fuse on it, where there is room to show them: common sizes, makers differ. */
-const BODY = { fromMm: 15, toMm: 57, highMm: 9, postMm: 40, fuseMm: 25, fuseHighMm: 10 } as const;
+/** A mounted part as it hangs over: millimetres from the stud's axis. */
+export interface Overhang {
+	readonly leastMm: number;
+	readonly wholeMm: number;
+	/** Its nearest post. */
+	readonly postMm: number;
+	readonly hasFuse: boolean;
+}
 
-export const blockTopMm = ({ bottomMm }: Layer, reachMm: number): number =>
-	bottomMm + BODY.highMm + (reachMm >= BODY.postMm + BODY.fuseMm / 2 ? BODY.fuseHighMm + 6 : 1);
+const UNKNOWN: Overhang = { leastMm: LEAST_REACH_MM, wholeMm: 58, postMm: 40, hasFuse: false };
+
+export function overhangOf({ parts }: Diagram, block: PartId): Overhang {
+	if (!Object.hasOwn(parts, block)) return UNKNOWN;
+	const { terminals, links, box } = describe(parts[block]!);
+	const plate = terminals.find(({ mountingPlate }) => mountingPlate);
+	const posts = terminals.filter(({ mountingPlate }) => !mountingPlate);
+	if (!plate || posts.length === 0) return UNKNOWN;
+	return {
+		leastMm: LEAST_REACH_MM,
+		wholeMm: box.maxY - plate.at.y,
+		postMm: Math.min(...posts.map(({ at }) => at.y - plate.at.y)),
+		hasFuse: posts.some(({ fuseInStack }) => links.some(({ id }) => id === fuseInStack))
+	};
+}
+
+const showsPost = ({ postMm }: Overhang, reachMm: number): boolean => reachMm >= postMm + BODY.fuseMm / 2;
+
+export const blockTopMm = ({ bottomMm }: Layer, overhang: Overhang, reachMm: number): number =>
+	bottomMm + BODY.highMm + (showsPost(overhang, reachMm) ? BODY.postHighMm : 1);
 
 /** The plate on this stud with the part it belongs to hanging over on one side. */
-export function drawBlock(layer: Layer, direction: Direction, reachMm: number, hasFuse: boolean): Primitive[] {
+export function drawBlock(layer: Layer, direction: Direction, reachMm: number, overhang: Overhang): Primitive[] {
 	const { bottomMm: z, thicknessMm, widthMm } = layer;
 	const plate = (x1: number, x2: number) => slab(x1, x2, z, z + thicknessMm, { ...COPPER, r: 0.4 });
 	if (direction === 'near' || direction === 'far') {
@@ -59,32 +86,31 @@ export function drawBlock(layer: Layer, direction: Direction, reachMm: number, h
 		return direction === 'far' ? [body, plate(-widthMm / 2, widthMm / 2)] : [plate(-widthMm / 2, widthMm / 2), body];
 	}
 	const side = direction === 'left' ? -1 : 1;
-	const end = Math.min(BODY.toMm, reachMm);
-	const showsPost = reachMm >= BODY.postMm + BODY.fuseMm / 2;
-	const post = side * BODY.postMm;
+	const end = Math.min(overhang.wholeMm, reachMm);
+	const post = side * overhang.postMm;
 	return [
-		plate((-side * widthMm) / 2, side * Math.min(end, BODY.postMm)),
+		plate((-side * widthMm) / 2, side * Math.min(end, overhang.postMm)),
 		slab(side * BODY.fromMm, side * end, z - 1, z + BODY.highMm, { ...MOULDING, r: 1 }),
 		line(side * BODY.fromMm, -(z + thicknessMm / 2), side * end, -(z + thicknessMm / 2), {
 			stroke: 'metal-dark',
 			width: 0.3,
 			dash: [1, 0.8]
 		}),
-		...(showsPost
+		...(showsPost(overhang, reachMm)
 			? [
-					slab(post - 2.6, post + 2.6, z + BODY.highMm, z + BODY.highMm + BODY.fuseHighMm + 6, {
+					slab(post - 2.6, post + 2.6, z + BODY.highMm, z + BODY.highMm + BODY.postHighMm, {
 						fill: 'metal',
 						stroke: 'metal-dark',
 						width: 0.25
 					}),
-					...(hasFuse
+					...(overhang.hasFuse
 						? drawFuse({ ...layer, bottomMm: z + BODY.highMm, thicknessMm: BODY.fuseHighMm, widthMm: BODY.fuseMm }).map((shape) =>
 								moved(shape, post)
 							)
 						: [])
 				]
 			: []),
-		...(end < BODY.toMm ? [breakLine(side * end, z - 1, z + BODY.highMm, side)] : [])
+		...(end < overhang.wholeMm ? [breakLine(side * end, z - 1, z + BODY.highMm, side)] : [])
 	];
 }
 

@@ -23,7 +23,7 @@ export interface Directions {
 /** The side from which most leave across, and of two such sides the one from which most leave to the left, away from the labels. */
 export function directionsOf(diagram: Diagram, stack: Stack): Directions {
 	const sides = new Map<number, Side>();
-	for (const lug of planView(diagram, stack).lugs) sides.set(stack.layers.indexOf(lug.layer), lug.side);
+	for (const lug of planView(diagram, stack).lugs) sides.set(lug.index, lug.side);
 	stack.layers.forEach(({ item }, index) => {
 		const side = item.kind === 'block' ? blockSide(diagram, stack.key, item.block) : null;
 		if (side) sides.set(index, side);

@@ -3,7 +3,7 @@ import { unionBoxes, type Box } from '#core/geometry';
 import { boundsOf, line, type Primitive } from '#core/graphics';
 import { threadNeededMm, type Layer } from '#core/studs';
 import { thread } from '#core/tables';
-import { BLOCK_REACH, blockTopMm, drawBlock, drawFuse, drawSleeve } from './block.ts';
+import { blockTopMm, drawBlock, drawFuse, drawSleeve, overhangOf } from './block.ts';
 import { drawPath } from './current-path.ts';
 import { drawDimensions, drawScaleBar, type Span } from './dimensions.ts';
 import { directionsOf, type Directions } from './directions.ts';
@@ -43,7 +43,7 @@ export function drawElevation(input: ElevationInput, room: ElevationRoom): Eleva
 	const coverMm = stack.terminal.coverHeightMm;
 	const nutTopMm = nut ? nut.bottomMm + nut.thicknessMm : stack.heightMm;
 	const neededMm = nutTopMm + threadNeededMm(id) - thread(id).nutHeightMm;
-	const bodyTops = stack.layers.map((layer) => topOf(input, layer, BLOCK_REACH.leastMm));
+	const bodyTops = stack.layers.map((layer) => topOf(input, layer));
 	const topMm = Math.max(usableMm, nutTopMm, neededMm, (coverMm ?? 0) + 0.5, ...bodyTops) + 1;
 	const bottomMm = -SEAT_MM - BASE_MM;
 
@@ -104,7 +104,7 @@ export function drawElevation(input: ElevationInput, room: ElevationRoom): Eleva
 		minY: -topMm,
 		maxY: scaleY + textMm * 0.7
 	});
-	const bounds = dimensions.words.reduce((box, word) => unionBoxes(box, word), rowsBox);
+	const bounds = [...dimensions.words, ...bodies].reduce((box, word) => unionBoxes(box, word), rowsBox);
 	return {
 		primitives: [...shapes, ...dimensions.primitives, ...scaleBar.primitives, ...placed.primitives],
 		box: { ...bounds, minX: -left - columns.dimensionsEm * textMm, maxX: rightX },
@@ -115,9 +115,10 @@ export function drawElevation(input: ElevationInput, room: ElevationRoom): Eleva
 	};
 }
 
-const topOf = ({ diagram }: ElevationInput, layer: Layer, reachMm: number): number => {
+/** Where a block's post is shown it may be higher: the box then grows with it. */
+const topOf = ({ diagram }: ElevationInput, layer: Layer): number => {
 	if (layer.item.kind === 'lug') return lugTopMm(layer, diagram.conductors[layer.item.conductor]!.gauge);
-	return layer.item.kind === 'block' ? blockTopMm(layer, reachMm) : layer.bottomMm + layer.thicknessMm;
+	return layer.item.kind === 'block' ? blockTopMm(layer, overhangOf(diagram, layer.item.block), 0) : layer.bottomMm + layer.thicknessMm;
 };
 
 interface Extents {
@@ -135,7 +136,9 @@ function extents({ diagram, stack }: ElevationInput, directions: Directions, rea
 			...here.map(({ item, thicknessMm }, place) =>
 				item.kind === 'lug'
 					? lugReachMm(diagram.conductors[item.conductor]!.gauge, thicknessMm)[reach] + (here.length - 1 - place) * STEP_MM
-					: BLOCK_REACH[reach]
+					: item.kind === 'block'
+						? overhangOf(diagram, item.block)[reach]
+						: 0
 			)
 		);
 	};
@@ -180,7 +183,7 @@ function drawLayer(
 			return drawLug(layer, gauge, direction, Math.min(reachMm, lugOf(gauge).lengthMm + 10), insulation(item.conductor));
 		}
 		case 'block':
-			return drawBlock(layer, direction, reachMm, true);
+			return drawBlock(layer, direction, reachMm, overhangOf(diagram, item.block));
 		case 'fuse':
 			return drawFuse(layer);
 		case 'washer':

@@ -2,7 +2,7 @@
 import type { Side } from '#core/geometry';
 import { COVER_AIR_MM, threadText, type Joint, type Layer, type Stack } from '#core/studs';
 import { thread } from '#core/tables';
-import { ampsText, compactNumber, voltsText, wattsText } from '#core/units';
+import { ampsText, compactNumber, wattsText } from '#core/units';
 
 export const mmText = (mm: number): string => `${Number(mm.toFixed(1))} mm`;
 
@@ -19,9 +19,7 @@ export function layerDetail({ thicknessMm, widthMm, item }: Layer, joint: Joint 
 				: mmText(thicknessMm);
 	if (!joint) return size;
 	const amps = ampsText(round(joint.currentA));
-	return wide
-		? `${size}; below it ${amps}, ${voltsText(joint.dropV)}, ${wattsText(joint.heatW)}`
-		: `${size}, ${amps}, ${compactNumber(joint.heatW, 2)} W`;
+	return wide ? `${size}; below it ${amps}, ${wattsText(joint.heatW)}` : `${size}, ${amps}, ${compactNumber(joint.heatW, 2)} W`;
 }
 
 const round = (amps: number): number => (amps < 10 ? Number(amps.toFixed(1)) : Math.round(amps));

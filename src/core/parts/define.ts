@@ -173,8 +173,15 @@ export interface PartDefinition<Params extends z.ZodObject = z.ZodObject> {
 	alongWith?(change: Readonly<Record<string, unknown>>, params: z.output<Params>, nominalV: number): Readonly<Record<string, Param>>;
 	/** Ratings in a line, for lists and the drawing: "12.8 V 200 Ah". */
 	summary(params: z.output<Params>): string;
-	/** True for a fuse block, which may be mounted on another part's stud by its plate. */
-	readonly mounts?: boolean;
+	/** For a fuse block or adapter, which may be mounted on another part's stud by its plate. */
+	readonly mounts?: Mounting<z.output<Params>>;
+}
+
+export interface Mounting<Params> {
+	/** What it is called in a stack: "fuse block". */
+	readonly noun: string;
+	/** Height of what lies on the host's stud, mm. */
+	plateMm(params: Params): number;
 }
 
 /** Gives a definition its types; the parameters of the functions follow from `params`. */

@@ -4,10 +4,16 @@ import type { Primitive } from '#core/graphics';
 import { fuseFamily, optionalAmount, thread } from './fields.ts';
 import { cartridgeFuse, cubeFuse, fittedText, stripFuse } from './sketch.ts';
 import { stud } from './terminals.ts';
-import type { Terminal } from './define.ts';
+import type { Mounting, Terminal } from './define.ts';
 
 /** Seat to thread end of an insulated post, the fuse's own height included: common practice, no source. */
 const POST_USABLE_MM = 30;
+
+/** Metal under a block: common practice, no source. */
+const PLATE_MM = 3;
+
+/** How both kinds sit on a stud. */
+export const MOUNTED: Mounting<{ readonly plateMm: number | null }> = { noun: 'fuse block', plateMm: ({ plateMm }) => plateMm ?? PLATE_MM };
 
 /** Parameters shared by both kinds. */
 export const blockFields = () => ({
@@ -19,6 +25,7 @@ export const blockFields = () => ({
 		whenEmpty: 'usual for the thread',
 		hint: 'seat to thread end, fuse included'
 	}),
+	plateMm: optionalAmount('Plate thickness', 'mm', { max: 30, whenEmpty: 'usual, 3 mm' }),
 	fuseRatedV: optionalAmount('Fuse usable up to', 'V', { max: 1000, whenEmpty: 'as the fuse type' }),
 	fuseBreakingA: optionalAmount('Breaking capacity of the fuse', 'A', { max: 200_000, whenEmpty: 'as the fuse type' })
 });

@@ -4,6 +4,7 @@ export {
 	type DailyYield,
 	type Link,
 	type LinkEnd,
+	type Mounting,
 	type PartDefinition,
 	type PartGroup,
 	type ProtectiveDevice,

@@ -1,5 +1,6 @@
 import type { Param } from '#core/diagram';
 import type { PartDefinition } from './define.ts';
+import { adapterPost } from './kinds/adapter-post.ts';
 import { alternator } from './kinds/alternator.ts';
 import { batteryDisconnect } from './kinds/battery-disconnect.ts';
 import { battery } from './kinds/battery.ts';
@@ -42,6 +43,7 @@ export const partDefinitions: readonly PartDefinition[] = [
 	bladePanel,
 	shunt,
 	linkPost,
+	adapterPost,
 	dcdcConverter,
 	chassisPoint,
 	load,

@@ -15,7 +15,7 @@ const SLACK_MM = 1.2;
 export const blockMisuse = defineRule({
 	meta: {
 		id: 'block-misuse',
-		title: 'A fuse block sits on a stud that fits it, within the rating of its plate',
+		title: 'A fuse block or adapter sits on a stud that fits it, within the rating of its plate',
 		severity: 'error',
 		group: 'studs',
 		why: 'The plate of a twin block carries both circuits through one joint; a plate that does not fit its stud has no joint worth the name.',

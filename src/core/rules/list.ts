@@ -15,6 +15,7 @@ import { arrayVoltageHot } from './array-voltage-hot.ts';
 import { autoResetBreaker } from './auto-reset-breaker.ts';
 import { batteryDischargeLimit } from './battery-discharge-limit.ts';
 import { batteryPlace } from './battery-place.ts';
+import { adapterMisuse } from './adapter-misuse.ts';
 import { blockMisuse } from './block-misuse.ts';
 import { blocksNotMatched } from './blocks-not-matched.ts';
 import { breakerForAc } from './breaker-for-ac.ts';
@@ -219,6 +220,7 @@ export const RULES: readonly Rule[] = [
 	studCrowded,
 	studTooShort,
 	blockMisuse,
+	adapterMisuse,
 	stackOrder,
 	coverClearance,
 	lugsClash,

@@ -70,11 +70,6 @@ export const NOT_IMPLEMENTED: readonly NotImplemented[] = [
 		reason: 'Returns may share a stud within its limit, which is checked.'
 	},
 	{
-		title: 'Extension posts are not stacked or overloaded',
-		group: 'studs',
-		reason: 'No extension post is among the parts; a fuse block on a stud is checked by its plate.'
-	},
-	{
 		title: 'Conductors are supported, bent gently and led through grommets',
 		group: 'studs',
 		reason: 'The drawing is no map of where conductors run. Room under covers is checked.'

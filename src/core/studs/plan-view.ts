@@ -11,6 +11,8 @@ import type { Layer, Stack } from './types.ts';
 
 export interface PlanLug {
 	readonly layer: Layer;
+	/** Of the layer. */
+	readonly index: number;
 	readonly conductor: ConductorId;
 	readonly end: ConductorEnd;
 	/** Side of the drawing by which it leaves. */
@@ -65,14 +67,14 @@ const STRAIGHT_RUN_MM = 20;
 const BARREL_MM = 15;
 
 export function planView(diagram: Diagram, stack: Stack, landed = landings(diagram)): PlanView {
-	const lugs = stack.layers.flatMap((layer) => planLug(diagram, stack, layer));
+	const lugs = stack.layers.flatMap((layer, index) => planLug(diagram, stack, layer, index));
 	const blocks = stack.layers.flatMap((layer) =>
 		layer.item.kind === 'block' ? [{ layer, hole: blockFit(diagram, layer.item.block, stack.terminal) }] : []
 	);
 	return { lugs, blocks, fanDeg: fanDeg(lugs), neighbours: neighboursOf(diagram, stack, landed), cover: coverOf(stack, lugs) };
 }
 
-function planLug(diagram: Diagram, { key, terminal }: Stack, layer: Layer): PlanLug[] {
+function planLug(diagram: Diagram, { key, terminal }: Stack, layer: Layer, index: number): PlanLug[] {
 	if (layer.item.kind !== 'lug') return [];
 	const { conductor, end } = layer.item;
 	const { gauge, sheathed, bends, ...ends } = diagram.conductors[conductor]!;
@@ -84,6 +86,7 @@ function planLug(diagram: Diagram, { key, terminal }: Stack, layer: Layer): Plan
 	return [
 		{
 			layer,
+			index,
 			conductor,
 			end,
 			side: here && toward ? sideToward(here, toward) : (here?.side ?? terminal.side),

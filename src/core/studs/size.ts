@@ -1,9 +1,9 @@
 import { lugOf } from '#core/conductors';
-import type { Diagram, StackItem } from '#core/diagram';
-import type { Terminal } from '#core/parts';
+import type { Diagram, Part, StackItem } from '#core/diagram';
+import { describe, type Terminal } from '#core/parts';
 import { thread, type Thread } from '#core/tables';
 
-/** Metal plate under a fuse block: common practice, no source. */
+/** Metal plate under a fuse block, its height where the block is not known: common practice, no source. */
 const BLOCK_PLATE = { thicknessMm: 3, widthMm: 25 };
 
 /** Terminal-mounted cube fuse with its insulating foot: common practice, no source. */
@@ -21,14 +21,14 @@ export function layerSize(diagram: Diagram, terminal: Terminal, item: StackItem)
 	return hardware ? size : { ...size, thicknessMm: 0 };
 }
 
-function sizeOnStud({ conductors }: Diagram, hardware: Thread | null, item: StackItem): LayerSize {
+function sizeOnStud({ conductors, parts }: Diagram, hardware: Thread | null, item: StackItem): LayerSize {
 	switch (item.kind) {
 		case 'lug': {
 			const { thicknessMm, padWidthMm } = lugOf(conductors[item.conductor]!.gauge);
 			return { thicknessMm, widthMm: padWidthMm };
 		}
 		case 'block':
-			return BLOCK_PLATE;
+			return plateSize(Object.hasOwn(parts, item.block) ? parts[item.block]! : null);
 		case 'fuse':
 			return CUBE_FUSE;
 		case 'washer':
@@ -38,4 +38,10 @@ function sizeOnStud({ conductors }: Diagram, hardware: Thread | null, item: Stac
 		case 'nut':
 			return { thicknessMm: hardware?.nutHeightMm ?? 0, widthMm: hardware?.nutAcrossFlatsMm ?? 0 };
 	}
+}
+
+function plateSize(block: Part | null): LayerSize {
+	if (!block) return BLOCK_PLATE;
+	const { definition, params } = describe(block);
+	return definition?.mounts ? { ...BLOCK_PLATE, thicknessMm: definition.mounts.plateMm(params as never) } : BLOCK_PLATE;
 }

@@ -1,6 +1,6 @@
 import { areaMm2, gaugeText } from '#core/conductors';
 import type { Conductor, Diagram, StackItem } from '#core/diagram';
-import type { Terminal } from '#core/parts';
+import { describe, type Terminal } from '#core/parts';
 import { compactNumber } from '#core/units';
 import type { Stack } from './types.ts';
 
@@ -18,8 +18,10 @@ export function itemLabel({ conductors, parts }: Diagram, on: Terminal['kind'], 
 		return `${gaugeText(conductor.gauge)} ${terminalWord(conductor)} of ${name}`;
 	}
 	if (item.kind === 'block') {
-		const label = Object.hasOwn(parts, item.block) ? parts[item.block]!.label.trim() : '';
-		return label ? `fuse block ${label}` : 'unlabelled fuse block';
+		const block = Object.hasOwn(parts, item.block) ? parts[item.block]! : null;
+		const noun = (block && describe(block).definition?.mounts?.noun) ?? 'fuse block';
+		const label = block?.label.trim() ?? '';
+		return label ? `${noun} ${label}` : `unlabelled ${noun}`;
 	}
 	return HARDWARE[item.kind];
 }

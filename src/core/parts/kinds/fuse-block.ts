@@ -3,7 +3,7 @@ import { ampsText } from '#core/units';
 import { protectiveLink } from '../copper.ts';
 import { definePart } from '../define.ts';
 import { amount, fuseRating } from '../fields.ts';
-import { blockFields, blockFuse, plate, post } from '../fuse-blocks.ts';
+import { blockFields, blockFuse, MOUNTED, plate, post } from '../fuse-blocks.ts';
 import { block, circle } from '#core/graphics';
 import { siteFields } from '../site.ts';
 import { body } from '../sketch.ts';
@@ -26,7 +26,7 @@ export const fuseBlock = definePart({
 	group: 'protection',
 	letter: 'F',
 	params,
-	mounts: true,
+	mounts: MOUNTED,
 	terminals: (block) => [plate(PLATE_Y_MM, block, block.plateRatedA), post('post', 'post', 0, POST_Y_MM, block, 'fuse', block.fuseA)],
 	links: (block) =>
 		block.fuseA === null

@@ -3,7 +3,7 @@ import { ampsText } from '#core/units';
 import { protectiveLink } from '../copper.ts';
 import { definePart, type Link } from '../define.ts';
 import { amount, fuseRating } from '../fields.ts';
-import { blockFields, blockFuse, plate, post } from '../fuse-blocks.ts';
+import { blockFields, blockFuse, MOUNTED, plate, post } from '../fuse-blocks.ts';
 import { block, circle } from '#core/graphics';
 import { siteFields } from '../site.ts';
 import { body } from '../sketch.ts';
@@ -29,7 +29,7 @@ export const twinFuseBlock = definePart({
 	group: 'protection',
 	letter: 'F',
 	params,
-	mounts: true,
+	mounts: MOUNTED,
 	terminals: (block) => [
 		plate(0, block, block.plateRatedA),
 		post('a', 'post a', -POST_X_MM, POST_Y_MM, block, 'fuse-a', block.fuseAA),
