@@ -101,6 +101,8 @@ export function shortcutHandler(workbench: Workbench): (event: KeyboardEvent) =>
 		const key = event.key.toLowerCase();
 		const ctrl = event.ctrlKey || event.metaKey;
 		const arrow = ctrl ? undefined : ARROWS[event.key];
+		// A dialog over the sheet has the keys to itself, but for those that undo and do again.
+		if (target?.closest?.('dialog') && !(ctrl && STEPS.includes(key))) return;
 		// The tree walks by arrows; with Alt they move the part.
 		const movesFromTree = event.altKey && arrow !== undefined && target?.closest?.('[role=tree]');
 		if (event.altKey && !movesFromTree) return;

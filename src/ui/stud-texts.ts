@@ -68,5 +68,6 @@ export const studTexts = {
 	slotFails: (cable: string, slot: string) => `too thick for the slot (${cable}, slot ${slot})`,
 
 	torque: (least: string, greatest: string) => `${least} to ${greatest} N·m`,
-	torqueLabel: 'Torque'
+	torqueLabel: 'Torque',
+	torqueSource: '(usual on brass or tinned copper; common practice, no source. The maker’s figure goes first.)'
 };

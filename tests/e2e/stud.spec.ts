@@ -53,7 +53,7 @@ test('findings are numbered on their layer, and lead to the list', async ({ page
 	await expect(found.getByRole('listitem').first()).toContainText('give off');
 	await expect(layer(view, FEED)).toHaveAttribute('aria-label', /see finding 1/);
 	await found.getByRole('button').first().click();
-	await expect(app.findings.getByRole('button', { pressed: true })).toContainText('The joints on D');
+	await expect(app.findings.getByRole('article').getByRole('button', { pressed: true })).toContainText('The joints on D');
 });
 
 test('a layer dragged with the mouse changes the order, and the change is seen before it is made', async ({ page }) => {
@@ -98,12 +98,12 @@ test('from the keyboard a layer is moved and keeps the focus; an order that is w
 	await expect.poll(async () => (await places(view)).slice(0, 2)).toEqual(before.slice(0, 2).toReversed());
 	await expect(layer(view, PANEL)).toBeFocused();
 	await page.keyboard.press('Alt+ArrowUp');
-	await expect(page.getByText(/lies on top already/)).toBeVisible();
+	await expect(page.getByRole('status').filter({ hasText: 'lies on top already' })).toHaveCount(1);
 
 	await app.details.getByRole('button', { name: 'Washer', exact: true }).click();
 	await layer(view, /^washer, 3 of 3/).focus();
 	await page.keyboard.press('Alt+ArrowDown');
-	await expect(page.getByText(/The washer lies under the 4 AWG lug of C2\+/)).toBeVisible();
+	await expect(page.getByRole('status').filter({ hasText: 'The washer lies under the 4 AWG lug of C2+' })).toHaveCount(1);
 	await expect(app.details.getByRole('list', { name: 'Findings on this stud' })).toContainText('a washer lies under');
 });
 
@@ -148,8 +148,7 @@ test.describe('with fingers', () => {
 
 	test('a layer is dragged by its grip', async ({ page }) => {
 		const app = await openApp(page);
-		const stud = await app.at(STUD);
-		await page.touchscreen.tap(stud.x, stud.y);
+		await app.select(STUD);
 		const tab = page.getByRole('navigation', { name: 'Panels' }).getByRole('button', { name: 'Details' });
 		if ((await tab.getAttribute('aria-pressed')) !== 'true') await tab.tap();
 		const view = app.details.getByRole('group', { name: /from the side, to scale/ });

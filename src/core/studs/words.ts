@@ -1,6 +1,7 @@
 import { areaMm2, gaugeText } from '#core/conductors';
 import type { Conductor, Diagram, StackItem } from '#core/diagram';
 import { describe, type Terminal } from '#core/parts';
+import { thread } from '#core/tables';
 import { compactNumber } from '#core/units';
 import type { Stack } from './types.ts';
 
@@ -31,16 +32,23 @@ const terminalWord = ({ gauge }: Conductor): string => (areaMm2(gauge) <= LARGES
 /** "5/16 in" for an inch thread, "M8" and "#10" as they are. */
 export const threadText = (thread: string): string => (/^\d/.test(thread) ? `${thread} in` : thread);
 
-/** "M8 end stud L, from the seat: 4/0 AWG lug of W4; washer; lock washer; nut; thread left 3.1 mm". */
+/** "M8 end stud L, from the seat: 4/0 AWG lug of W4; washer; lock washer; nut; torque 9 to 12 N·m; thread left 3.1 mm". */
 export function stackSentence({ terminal, layers, threadLeftMm }: Omit<Stack, 'sentence'>): string {
 	const things = layers.map(({ label }) => label).join('; ');
 	if (terminal.kind === 'clamp') return `Clamp ${terminal.label}: ${things}`;
-	return `${studText(terminal)}, from the seat: ${things}${threadLeftText(threadLeftMm)}`;
+	return `${studText(terminal)}, from the seat: ${things}${torqueText(terminal)}${threadLeftText(threadLeftMm)}`;
 }
 
-function studText({ thread, label }: Terminal): string {
-	const size = thread === null ? '' : `${threadText(thread)} `;
+function studText({ thread: id, label }: Terminal): string {
+	const size = id === null ? '' : `${threadText(id)} `;
 	return /stud|post/i.test(label) ? `${size}${label}` : `${size}stud (${label})`;
+}
+
+/** The usual range for its thread: common practice, no source. */
+function torqueText({ thread: id }: Terminal): string {
+	if (id === null) return '';
+	const [least, greatest] = thread(id).torqueNm;
+	return `; torque ${least} to ${greatest} N·m`;
 }
 
 function threadLeftText(threadLeftMm: number | null): string {
