@@ -30,7 +30,16 @@ const mayImport = {
 	],
 	'core/readings': ['core/diagram', 'core/network', 'core/solver'],
 	'core/energy': ['core/units', 'core/diagram', 'core/parts', 'core/network'],
-	'core/studs': ['core/units', 'core/geometry', 'core/tables', 'core/diagram', 'core/conductors', 'core/parts', 'core/layout'],
+	'core/studs': [
+		'core/memory',
+		'core/units',
+		'core/geometry',
+		'core/tables',
+		'core/diagram',
+		'core/conductors',
+		'core/parts',
+		'core/layout'
+	],
 	'core/rules': [
 		'core/memory',
 		'core/units',

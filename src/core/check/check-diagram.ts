@@ -2,9 +2,9 @@ import type { Diagram } from '#core/diagram';
 import { createMemory, type Memory } from '#core/memory';
 import { buildStudy, holdBack, RULES, runRules, type Study } from '#core/rules';
 import { assumptionsOf } from './assumptions.ts';
-import { studFaults } from './fault-currents.ts';
-import { conductorFigures } from './figures.ts';
+import { figuresOfAll } from './figures.ts';
 import { notChecked } from './not-checked.ts';
+import { studFaults, studPoles, studVolts } from './studs.ts';
 import { studVoltsLost } from './stud-volts-lost.ts';
 import type { CheckResult } from './types.ts';
 
@@ -20,26 +20,16 @@ export function checkStudy(study: Study): CheckResult {
 	const { findings, heldBack } = holdBack(study, runRules(study, RULES, study.memory));
 	return {
 		findings,
-		conductors: Object.fromEntries(study.conductors.map((view) => [view.id, conductorFigures(study, view)])),
+		conductors: figuresOfAll(study),
 		studV: studVolts(study),
 		studFaultA: studFaults(study),
-		studPole: studPoles(study),
+		studPole: studPoles(study.network),
 		studLostV: studVoltsLost(study),
-		stacks: Object.fromEntries(study.stacks.map(({ key, sentence }) => [key, sentence])),
+		stacks: study.memory.keep('sentences', [study.stacks], () =>
+			Object.fromEntries(study.stacks.map(({ key, sentence }) => [key, sentence]))
+		),
 		notChecked: notChecked(study, heldBack),
 		assumptions: assumptionsOf(study, findings),
 		profileName: study.profile.name
 	};
 }
-
-function studVolts({ network, cases }: Study): CheckResult['studV'] {
-	const studs = [...network.nodeOf].filter(([key]) => !key.includes('@'));
-	return Object.fromEntries(
-		cases
-			.filter(({ point }) => point.status === 'solved')
-			.map(({ id, point }) => [id, Object.fromEntries(studs.map(([key, node]) => [key, point.nodeV[node]!]))])
-	);
-}
-
-const studPoles = ({ network }: Study): CheckResult['studPole'] =>
-	Object.fromEntries([...network.nodeOf].filter(([key]) => !key.includes('@')).map(([key, node]) => [key, network.poles[node]!]));

@@ -1,18 +1,39 @@
 import type { PartId } from '#core/diagram';
+import { formOf } from '#core/network';
 import type { LetThrough } from '#core/protection';
 import { deviceName, type ConductorView, type Study } from '#core/rules';
 import { workingTemperatureC } from '#core/conductors';
 import { greatestDevice } from '#core/profiles';
 import { ampsText } from '#core/units';
 import { faultCurrentA } from './fault-currents.ts';
-import type { ConductorFigures, EndProtection } from './types.ts';
+import type { CheckResult, ConductorFigures, EndProtection } from './types.ts';
 
-export function conductorFigures(
+/** By conductor; those of a conductor that nothing has changed about are the ones before. */
+export function figuresOfAll(study: Study): CheckResult['conductors'] {
+	const { conductors, diagram, profile, parts, memory } = study;
+	const endOf = endsOf(study);
+	const figures = memory.keepEach(
+		'figures',
+		conductors.map(({ id }) => id),
+		(id, i) => {
+			const view = conductors[i]!;
+			const { a, b } = view.branch;
+			return [view, study.protection(id), faultCurrentA(study, a), faultCurrentA(study, b), diagram.ambient, profile, parts];
+		},
+		(_, i) => conductorFigures(study, conductors[i]!, endOf)
+	);
+	return memory.keep('figures of all', [figures, conductors], () =>
+		Object.fromEntries(figures.map((each, i) => [conductors[i]!.id, each]))
+	);
+}
+
+function conductorFigures(
 	study: Study,
-	{ id, conductor, ampacity, continuous, surge, lengthM, lengthAssumed, branch, pole }: ConductorView
+	{ id, conductor, ampacity, continuous, surge, lengthM, lengthAssumed, branch, pole }: ConductorView,
+	endOf: (letThrough: LetThrough) => EndProtection
 ): ConductorFigures {
 	const { currentA: letThroughA, from, to } = study.protection(id);
-	const ends = { from: endProtection(study, from), to: endProtection(study, to) };
+	const ends = { from: endOf(from), to: endOf(to) };
 	const limitedBy = letThroughA === Infinity ? [] : [...ends.from.by, ...ends.to.by];
 	const devices = limitedBy.map(({ name, currentA }) => `${name} ${ampsText(currentA)}`);
 	const { outsideC, engineSpaceC } = study.diagram.ambient;
@@ -38,6 +59,16 @@ export function conductorFigures(
 		greatestDeviceA: greatestDevice(study.profile, ampacity, study.diagram.system.nominalV).currentA,
 		faultA: greater(faultCurrentA(study, branch.a), faultCurrentA(study, branch.b)),
 		isCranking: conductor.use === 'cranking'
+	};
+}
+
+/** One answer for each let-through: returns on common loops share them, and large systems have many devices. */
+function endsOf(study: Study): (letThrough: LetThrough) => EndProtection {
+	const known = study.memory.keep('ends', [formOf(study.network), study.parts], () => new Map<LetThrough, EndProtection>());
+	return (letThrough) => {
+		let end = known.get(letThrough);
+		if (!end) known.set(letThrough, (end = endProtection(study, letThrough)));
+		return end;
 	};
 }
 

@@ -13,3 +13,14 @@ export function ofSameForm(network: Network, as: Network): Network {
 	forms.set(network, formOf(as));
 	return network;
 }
+
+/** What does not depend on resistances: worked out once for each form. */
+export function byForm<Value>(work: (network: Network) => Value): (network: Network) => Value {
+	const made = new WeakMap<object, { readonly value: Value }>();
+	return (network) => {
+		const form = formOf(network);
+		let known = made.get(form);
+		if (!known) made.set(form, (known = { value: work(network) }));
+		return known.value;
+	};
+}

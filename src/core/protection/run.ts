@@ -3,7 +3,7 @@
  * for a short way between the point where its circuit begins and its device; this measures that way.
  */
 import type { ConductorEnd, ConductorId } from '#core/diagram';
-import type { Branch, Network, NodeIndex } from '#core/network';
+import { byForm, type BatteryBranch, type Branch, type Network, type NodeIndex, type SourceBranch } from '#core/network';
 import { protectionOf } from './let-through.ts';
 import { once } from './once.ts';
 
@@ -111,14 +111,13 @@ interface Feed {
 
 function feeds(network: Network, conductor: number, region: Distances): Feed[] {
 	const found: Feed[] = [];
+	const { batteriesAt, sourcesAt } = suppliesOf(network);
 	for (const [node, distanceM] of region) {
-		for (const { positive, negative } of network.batteries) {
+		for (const { positive, negative } of batteriesAt.get(node) ?? []) {
 			const throughIt = negative === node && network.poles[node] === 'positive' && isSupplied(network, positive, conductor, region);
 			if (positive === node || throughIt) found.push({ startsAt: 'battery', node, distanceM, currentA: Infinity });
 		}
-		for (const { positive, maxA } of network.sources) {
-			if (positive === node) found.push({ startsAt: 'tap', node, distanceM, currentA: maxA });
-		}
+		for (const { maxA } of sourcesAt.get(node) ?? []) found.push({ startsAt: 'tap', node, distanceM, currentA: maxA });
 		for (const index of network.branchesAt[node]!) {
 			const branch = network.branches[index]!;
 			const far = branch.a === node ? branch.b : branch.a;
@@ -134,10 +133,36 @@ function startOf(sorted: readonly Feed[], limitA: number): Feed | undefined {
 	return sorted.find(({ currentA }) => (sumA += currentA) > limitA) ?? sorted.at(-1);
 }
 
+interface Supplies {
+	/** Batteries by either terminal, sources by their positive one. */
+	readonly batteriesAt: ReadonlyMap<NodeIndex, readonly BatteryBranch[]>;
+	readonly sourcesAt: ReadonlyMap<NodeIndex, readonly SourceBranch[]>;
+	/** Positive terminals of both. */
+	readonly posts: ReadonlySet<NodeIndex>;
+	/** Positive terminals of loads. */
+	readonly loaded: ReadonlySet<NodeIndex>;
+}
+
+/** Resistances have no part in it. */
+const suppliesOf = byForm(({ batteries, sources, loads }): Supplies => {
+	const batteriesAt = new Map<NodeIndex, BatteryBranch[]>();
+	const sourcesAt = new Map<NodeIndex, SourceBranch[]>();
+	const land = <Supply>(at: Map<NodeIndex, Supply[]>, node: NodeIndex, supply: Supply): void =>
+		void at.set(node, [...(at.get(node) ?? []), supply]);
+	for (const battery of batteries) for (const node of new Set([battery.positive, battery.negative])) land(batteriesAt, node, battery);
+	for (const source of sources) land(sourcesAt, source.positive, source);
+	return {
+		batteriesAt,
+		sourcesAt,
+		posts: new Set([...batteries, ...sources].map(({ positive }) => positive)),
+		loaded: new Set(loads.map(({ positive }) => positive))
+	};
+});
+
 /** True when a battery or source can feed this node without passing the conductor or the region. */
 function isSupplied(network: Network, start: NodeIndex, conductor: number, region: Distances): boolean {
-	const supplies = new Set([...network.batteries, ...network.sources].map(({ positive }) => positive));
-	return reaches(network, start, conductor, region, (node) => supplies.has(node));
+	const { posts } = suppliesOf(network);
+	return reaches(network, start, conductor, region, (node) => posts.has(node));
 }
 
 function reaches(
@@ -159,7 +184,7 @@ function reaches(
 }
 
 function onward(network: Network, conductor: number, beyond: Distances, upstream: Distances): { nearestM: number | null; beyondA: number } {
-	const loaded = new Set(network.loads.map(({ positive }) => positive));
+	const { loaded } = suppliesOf(network);
 	const barred = new Map([...upstream, ...beyond]);
 	let nearestM: number | null = null;
 	let beyondA = 0;

@@ -101,7 +101,7 @@ function* lugsOnPlates(study: Study) {
 	for (const { id, name, conductor } of study.conductors) {
 		for (const { part, terminal } of [conductor.from, conductor.to]) {
 			const view = study.part(part);
-			if (!view.terminals.find((t) => t.id === terminal)?.mountingPlate) continue;
+			if (!view.terminal(terminal)?.mountingPlate) continue;
 			yield {
 				message: 'plateLug' as const,
 				data: { name, block: partName(view) },

@@ -8,6 +8,7 @@ import { profileOf } from '#core/profiles';
 import { protectionOf } from '#core/protection';
 import { solveCase } from '#core/solver';
 import { stackPlaces, stacksOf } from '#core/studs';
+import { settled } from '#core/units';
 import { netsOf } from './nets.ts';
 import type { CaseResult, ConductorView, PartView, Study, WorstCurrent } from './study.ts';
 import { conductorName, studName } from './words.ts';
@@ -24,7 +25,7 @@ export function buildStudy(diagram: Diagram, memory: Memory = createMemory()): S
 	const conductors = once(() => viewConductors());
 	// What lands where, the form tells.
 	const places = once(() => memory.keep('stack places', [formOf(network())], () => stackPlaces(diagram)));
-	const stacks = once(() => memory.keepList('stacks', stacksOf(diagram, places())));
+	const stacks = once(() => stacksOf(diagram, places(), memory));
 	const partById = once(() => memory.keep('part by id', [parts()], () => byId(parts())));
 	const conductorById = once(() => memory.keep('conductor by id', [conductors()], () => byId(conductors())));
 	const stackByKey = once(() => memory.keep('stack by key', [stacks()], () => new Map(stacks().map((stack) => [stack.key, stack]))));
@@ -73,7 +74,7 @@ export function buildStudy(diagram: Diagram, memory: Memory = createMemory()): S
 		const { part: id, terminal } = terminalRef(key);
 		const view = partById().get(id);
 		if (!view) return `${id} ${terminal}`;
-		return studName(view, view.terminals.find((t) => t.id === terminal)?.label ?? terminal);
+		return studName(view, view.terminal(terminal)?.label ?? terminal);
 	};
 
 	const part = (id: PartId): PartView => found(partById().get(id), `part "${id}"`);
@@ -152,7 +153,7 @@ function worstByBranch({ branches }: Network, cases: readonly CaseResult[], memo
 			let mostA = 0;
 			let caseId: WorstCurrent['caseId'] = null;
 			for (const { id, point } of among) {
-				const currentA = settledAmps(Math.abs(point.branchA[index]!));
+				const currentA = settled(Math.abs(point.branchA[index]!));
 				if (currentA <= mostA) continue;
 				mostA = currentA;
 				caseId = id;
@@ -170,15 +171,6 @@ function worstByBranch({ branches }: Network, cases: readonly CaseResult[], memo
 		),
 		all: worst('worst of all', solved)
 	};
-}
-
-/**
- * To 33 binary digits, one part in 10¹⁰ (T. J. Dekker, "A floating-point technique for extending the available
- * precision", 1971): what lies below is the rounding of the solution, which an edit elsewhere would change.
- */
-function settledAmps(amps: number): number {
-	const scaled = amps * (2 ** 20 + 1);
-	return scaled - (scaled - amps);
 }
 
 const byId = <View extends { readonly id: string }>(views: readonly View[]): ReadonlyMap<string, View> =>

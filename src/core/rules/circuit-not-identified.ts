@@ -1,6 +1,6 @@
-import { studKey } from '#core/diagram';
 import { defineRule } from './define.ts';
 import { partSubject } from './subjects.ts';
+import { wiredStuds } from './wiring.ts';
 import { capital, listed, partName } from './words.ts';
 
 export const circuitNotIdentified = defineRule({
@@ -22,7 +22,7 @@ export const circuitNotIdentified = defineRule({
 
 	/** One report for each panel or bus with names: its positions with a conductor and without a name. */
 	*check(study) {
-		const landed = new Set(study.conductors.flatMap(({ conductor: { from, to } }) => [studKey(from), studKey(to)]));
+		const landed = wiredStuds(study);
 		for (const part of study.parts) {
 			const { names } = part.params;
 			if (!Array.isArray(names)) continue;

@@ -66,6 +66,6 @@ export const colourFault = defineRuleForEach('conductors', {
 function isBond({ conductor }: ConductorView, study: Study): boolean {
 	return [conductor.from, conductor.to].some((ref) => {
 		const { part, terminal } = terminalRef(studKey(ref));
-		return study.part(part).terminals.find(({ id }) => id === terminal)?.role === 'chassis';
+		return study.part(part).terminal(terminal)?.role === 'chassis';
 	});
 }

@@ -2,6 +2,7 @@ import { defineRule } from './define.ts';
 import type { Subject } from './finding.ts';
 import { groupBy } from './group-by.ts';
 import { conductorSubject, partSubject, subjects } from './subjects.ts';
+import { derived } from './watch.ts';
 
 export const duplicateLabel = defineRule({
 	meta: {
@@ -24,14 +25,20 @@ export const duplicateLabel = defineRule({
 		})
 	},
 
-	*check({ diagram }) {
-		yield* repeated(Object.entries(diagram.conductors), conductorSubject, 'conductors');
-		yield* repeated(Object.entries(diagram.parts), partSubject, 'parts');
+	*check(study) {
+		yield* repeated(labelsOfConductors(study), conductorSubject, 'conductors');
+		yield* repeated(labelsOfParts(study), partSubject, 'parts');
 	}
 });
 
-function* repeated(entries: [string, { label: string }][], subject: (id: string) => Subject, noun: string) {
-	const labelled = entries.filter(([, { label }]) => label.trim() !== '');
+/** Ids, each followed by its label: the same list for as long as nothing is renamed. */
+const labelsOfConductors = derived(({ diagram }): readonly string[] => labelsIn(diagram.conductors));
+const labelsOfParts = derived(({ diagram }): readonly string[] => labelsIn(diagram.parts));
+const labelsIn = (record: Readonly<Record<string, { readonly label: string }>>): string[] =>
+	Object.entries(record).flatMap(([id, { label }]) => (label.trim() === '' ? [] : [id, label]));
+
+function* repeated(labels: readonly string[], subject: (id: string) => Subject, noun: string) {
+	const labelled = labels.flatMap((id, i) => (i % 2 === 0 ? [[id, { label: labels[i + 1]! }] as const] : []));
 	for (const group of groupBy(labelled, ([, { label }]) => folded(label)).values()) {
 		if (group.length < 2) continue;
 		const at = subjects(group.map(([id]) => subject(id)));

@@ -3,6 +3,7 @@ import type { Network, NodeIndex } from '#core/network';
 import { defineRule } from './define.ts';
 import type { Nets } from './nets.ts';
 import { partSubject } from './subjects.ts';
+import { wiredStuds } from './wiring.ts';
 import { capital, partName } from './words.ts';
 
 export const halfConnectedCharger = defineRule({
@@ -27,9 +28,10 @@ export const halfConnectedCharger = defineRule({
 	},
 
 	/** Supplies of a rail of their own need no battery. */
-	*check({ network, nets, diagram, part }) {
+	*check(study) {
+		const { network, nets, part } = study;
 		if (network.batteries.length === 0) return;
-		const wired = new Set(Object.values(diagram.conductors).flatMap(({ from, to }) => [studKey(from), studKey(to)]));
+		const wired = wiredStuds(study);
 		for (const { part: id, link, positive, negative, alwaysOn } of network.sources) {
 			const view = part(id);
 			const output = view.links.find((l) => l.id === link);

@@ -1,6 +1,5 @@
 import { areaMm2, gaugeText } from '#core/conductors';
 import { clearingDistanceM, type DeviceFault } from '#core/faults';
-import { unionFind } from '#core/network';
 import { IACS_OHM_MM2_PER_M, type Sourced } from '#core/tables';
 import { ampsText, metresText, voltsText } from '#core/units';
 import { defineRule, type RuleMeta } from './define.ts';
@@ -9,6 +8,7 @@ import { exceeds, sources } from './conductor-words.ts';
 import { groupBy } from './group-by.ts';
 import type { Study } from './study.ts';
 import { partSubject, subjects } from './subjects.ts';
+import { busMetal } from './wiring.ts';
 import { capital, listed } from './words.ts';
 
 interface Data {
@@ -66,8 +66,7 @@ export const interruptCapacity = defineRule({
 	},
 
 	*check(study) {
-		const bus = unionFind(study.network.nodeCount);
-		for (const { a, b, kind, device } of study.network.branches) if (kind !== 'conductor' && !device) bus.union(a, b);
+		const bus = busMetal(study);
 		const posts = new Set(study.network.batteries.flatMap(({ positive, negative }) => [bus.find(positive), bus.find(negative)]));
 		const judged = devicesOf(study).flatMap((branch): Judged[] => {
 			const fault = study.faults.throughDevice(branch);

@@ -3,27 +3,13 @@ import { areaMm2 } from '#core/conductors';
 import type { LoadBranch, NodeIndex } from '#core/network';
 import type { LetThrough } from '#core/protection';
 import type { ConductorView, Study } from './study.ts';
-import { derived } from './watch.ts';
-
-const conductorsByNode = derived(({ conductors }): ReadonlyMap<NodeIndex, readonly ConductorView[]> => {
-	const at = new Map<NodeIndex, ConductorView[]>();
-	const land = (node: NodeIndex, view: ConductorView): void => {
-		const views = at.get(node);
-		if (views) views.push(view);
-		else at.set(node, [view]);
-	};
-	for (const view of conductors) {
-		const { a, b } = view.branch;
-		land(a, view);
-		if (a !== b) land(b, view);
-	}
-	return at;
-});
+import { ofForm } from './watch.ts';
+import { conductorsByNode } from './wiring.ts';
 
 /** The one conductor that ends on a node; null when there is none or several. */
 export function onlyConductorAt(study: Study, node: NodeIndex): ConductorView | null {
-	const views = conductorsByNode(study).get(node);
-	return views?.length === 1 ? views[0]! : null;
+	const ids = conductorsByNode(study).get(node);
+	return ids?.length === 1 ? study.conductor(ids[0]!) : null;
 }
 
 /** What is let through to a load by its one positive conductor; null when there is none or several. */
@@ -40,7 +26,7 @@ export interface DeviceLoads {
 }
 
 /** Loads by the one device that limits each of them: "part.link" → loads, in the diagram's order. */
-export const loadsByDevice = derived((study): ReadonlyMap<string, DeviceLoads> => {
+export const loadsByDevice = ofForm((study): ReadonlyMap<string, DeviceLoads> => {
 	const groups = new Map<string, { device: LetThrough['limitedBy'][number]; loads: LoadBranch[] }>();
 	for (const load of study.network.loads) {
 		const limitedBy = feedOf(study, load)?.letThrough.limitedBy ?? [];

@@ -61,10 +61,9 @@ interface Data {
 
 function widestLug(study: Study, key: string): { padWidthMm: number; name: string } | null {
 	let widest: { padWidthMm: number; name: string } | null = null;
-	for (const { item } of study.stack(key)?.layers ?? []) {
-		const conductor = item.kind === 'lug' ? study.diagram.conductors[item.conductor] : undefined;
-		if (!conductor || item.kind !== 'lug') continue;
-		const { padWidthMm } = lugOf(conductor.gauge);
+	for (const { item, gauge } of study.stack(key)?.layers ?? []) {
+		if (!gauge || item.kind !== 'lug') continue;
+		const { padWidthMm } = lugOf(gauge);
 		if (!widest || padWidthMm > widest.padWidthMm) widest = { padWidthMm, name: study.conductorName(item.conductor) };
 	}
 	return widest;

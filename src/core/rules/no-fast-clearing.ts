@@ -1,7 +1,6 @@
 import { areaMm2, gaugeText, shortCircuitK, withstandS } from '#core/conductors';
 import type { ConductorEnd } from '#core/diagram';
 import { openingAt } from '#core/faults';
-import { greatestDevice } from '#core/profiles';
 import type { LetThrough } from '#core/protection';
 import { fuseFamily, fuseTimes } from '#core/tables';
 import { ampsText } from '#core/units';
@@ -12,6 +11,7 @@ import { otherEnd } from './device-free.ts';
 import type { DeviceBranch } from './device-limits.ts';
 import { secondsText } from './fault-words.ts';
 import { groupBy } from './group-by.ts';
+import { limitOf } from './limit-of.ts';
 import type { ConductorView, Study } from './study.ts';
 import { conductorSubject, partSubject, subjects } from './subjects.ts';
 
@@ -114,7 +114,7 @@ function slowClearing(study: Study, view: ConductorView, fedFrom: ConductorEnd):
 	const { network, faults } = study;
 	const letThrough = study.protection(view.id)[fedFrom];
 	// More than the conductor is allowed is a fault of its own, or a tap short enough to be let off.
-	const limit = greatestDevice(study.profile, view.ampacity, study.diagram.system.nominalV);
+	const limit = limitOf(study, view);
 	if (letThrough.currentA === 0 || exceeds(letThrough.currentA, limit.currentA)) return null;
 	const short = faults.short(network.nodeOfEnd.get(view.id)![otherEnd(fedFrom)], 'least');
 	// Without a battery the supply limits itself.

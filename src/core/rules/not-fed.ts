@@ -2,6 +2,7 @@ import { studKey } from '#core/diagram';
 import { defineRule } from './define.ts';
 import { standing } from './load-poles.ts';
 import { partSubject, subjects } from './subjects.ts';
+import { wiredStuds } from './wiring.ts';
 import { capital, listed, partName } from './words.ts';
 
 export const notFed = defineRule({
@@ -27,9 +28,9 @@ export const notFed = defineRule({
 
 	/** One report for all loads that hang on the same unfed metal. A load with nothing connected is not finished. */
 	*check(study) {
-		const { network, nets, diagram } = study;
+		const { network, nets } = study;
 		if (network.batteries.length + network.sources.length === 0) return;
-		const wired = new Set(Object.values(diagram.conductors).flatMap(({ from, to }) => [studKey(from), studKey(to)]));
+		const wired = wiredStuds(study);
 		const isWired = (part: string) => study.part(part).terminals.some(({ id }) => wired.has(studKey({ part, terminal: id })));
 
 		const groups = new Map<string, { message: 'open' | 'bothNegative'; parts: Set<string> }>();

@@ -4,10 +4,11 @@
  */
 import type { ConductorEnd, ConductorId, StudKey } from '#core/diagram';
 import type { Branch } from '#core/network';
-import { greatestDevice, type GreatestDevice } from '#core/profiles';
+import type { GreatestDevice } from '#core/profiles';
 import { letThroughBound, unprotectedRun, type LetThrough, type UnprotectedRun } from '#core/protection';
 import type { Sourced } from '#core/tables';
 import { exceeds } from './conductor-words.ts';
+import { limitOf as allowed } from './limit-of.ts';
 import { deviceFree, endKey, otherEnd, walk, type DeviceFree } from './device-free.ts';
 import type { ConductorView, Study } from './study.ts';
 import { derived } from './watch.ts';
@@ -50,11 +51,7 @@ type Fault = Omit<OvercurrentFault, 'alike'>;
 
 function findFaults(study: Study): Fault[] {
 	const metal = deviceFree(study);
-	const limits = new Map<ConductorId, GreatestDevice>();
-	const limitOf = ({ id, ampacity }: ConductorView): GreatestDevice => {
-		if (!limits.has(id)) limits.set(id, greatestDevice(study.profile, ampacity, study.diagram.system.nominalV));
-		return limits.get(id)!;
-	};
+	const limitOf = (view: ConductorView): GreatestDevice => allowed(study, view);
 	const isOverfed = (view: ConductorView, end: ConductorEnd): boolean =>
 		exceeds(study.protection(view.id)[end].currentA, limitOf(view).currentA);
 
@@ -128,7 +125,8 @@ function runTo(
 ): Run {
 	const isUnlimited = study.protection(view.id)[end].currentA === Infinity;
 	const own = limitOf(view).currentA;
-	const runs = [Infinity, 0].flatMap((crankingLimitA) => {
+	const isCrankingDrawn = cranking(study);
+	const runs = (isCrankingDrawn ? [Infinity, 0] : [0]).flatMap((crankingLimitA) => {
 		const limitA = (other: ConductorView) => {
 			if (other.conductor.use === 'cranking') return crankingLimitA;
 			// A conductor that steps down begins where it does, whatever is wrong with the thicker one.
@@ -147,6 +145,8 @@ function runTo(
 	// What lies upstream is at fault already; this one can only be protected where it begins.
 	return { ...best, origin: endKey(view, end), fromBattery: false, upstreamM: 0, allowed: tapAllowance(study, [view]) };
 }
+
+const cranking = derived(({ conductors }) => conductors.some(({ conductor }) => conductor.use === 'cranking'));
 
 const tapAllowance = ({ profile: { overcurrent } }: Study, views: readonly ConductorView[]): Sourced<number> =>
 	views.every(({ conductor }) => conductor.sheathed) ? overcurrent.sheathedM : overcurrent.unsheathedM;

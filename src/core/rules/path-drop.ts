@@ -2,6 +2,7 @@
 import type { Branch, LoadBranch, NodeIndex, SourceBranch } from '#core/network';
 import type { OperatingPoint } from '#core/solver';
 import type { Study } from './study.ts';
+import { supplyNodes } from './wiring.ts';
 
 export interface Step {
 	readonly branch: Branch;
@@ -25,30 +26,28 @@ export interface PathDrop {
 }
 
 const NOMINAL_V = [12, 24, 48];
+const NONE: ReadonlySet<NodeIndex> = new Set();
 
 /**
  * The way to a load from the battery posts it is fed from and back to them; on a converter's rail, from the
  * converter's terminals. Null where the load draws nothing, or draws from a charger: then it has more than the
  * battery's voltage.
  */
-export function pathDrop({ network, nets, diagram }: Study, point: OperatingPoint, load: LoadBranch): PathDrop | null {
+export function pathDrop(study: Study, point: OperatingPoint, load: LoadBranch): PathDrop | null {
+	const { network, nets, diagram } = study;
 	const currentA = point.loadA[load.index]!;
 	if (!(currentA > 1e-6)) return null;
 
-	const onRail = <Supply extends { readonly positive: NodeIndex; readonly negative: NodeIndex }>(supplies: readonly Supply[]) => ({
-		positive: supplies.filter(({ positive }) => nets.of(positive) === nets.of(load.positive)),
-		negative: supplies.filter(({ negative }) => nets.of(negative) === nets.of(load.negative))
-	});
-	const batteries = onRail(network.batteries);
-	const fromBattery = batteries.positive.length > 0 && batteries.negative.length > 0;
-	const converters = onRail(network.sources);
-	const { positive, negative } = fromBattery ? batteries : converters;
+	const { batteries, sources } = supplyNodes(study);
+	const [plus, minus] = [nets.of(load.positive), nets.of(load.negative)];
+	const fromBattery = batteries.positive.has(plus) && batteries.negative.has(minus);
+	const { positive, negative } = fromBattery ? batteries : sources;
 
-	const there = wayBack(network, point, load.positive, new Set(positive.map((supply) => supply.positive)), currentA, 1);
-	const back = wayBack(network, point, load.negative, new Set(negative.map((supply) => supply.negative)), currentA, -1);
+	const there = wayBack(network, point, load.positive, positive.get(plus) ?? NONE, currentA, 1);
+	const back = wayBack(network, point, load.negative, negative.get(minus) ?? NONE, currentA, -1);
 	if (!there || !back) return null;
 	const steps = [...there, ...back];
-	const railV = fromBattery ? diagram.system.nominalV : converters.positive[0]!.setV;
+	const railV = fromBattery ? diagram.system.nominalV : network.sources.find((source) => nets.of(source.positive) === plus)!.setV;
 	return {
 		dropV: steps.reduce((sum, { dropV }) => sum + dropV, 0),
 		ownV: steps.reduce((sum, { ownV }) => sum + ownV, 0),

@@ -1,5 +1,4 @@
 import { openingAt, selectivity, type Opening, type Short } from '#core/faults';
-import { unionFind } from '#core/network';
 import { ampsText } from '#core/units';
 import { defineRule } from './define.ts';
 import { deviceNames, devicesOf, type DeviceBranch } from './device-limits.ts';
@@ -8,6 +7,7 @@ import { groupBy } from './group-by.ts';
 import { sources } from './conductor-words.ts';
 import type { Study } from './study.ts';
 import { partSubject, subjects } from './subjects.ts';
+import { deviceZones } from './wiring.ts';
 import { capital } from './words.ts';
 
 interface Data {
@@ -102,8 +102,7 @@ const margin = ({ opening, upstream }: Lost): number => opening.latestS / upstre
 function lostOf(study: Study): Lost[] {
 	const { network, faults } = study;
 	const devices = devicesOf(study);
-	const zone = unionFind(network.nodeCount);
-	for (const { a, b, device } of network.branches) if (!device) zone.union(a, b);
+	const zone = deviceZones(study);
 	const directed = devices.map((branch) => {
 		const { from } = faults.throughDevice(branch);
 		return { branch, from: zone.find(from), into: zone.find(branch.a === from ? branch.b : branch.a) };

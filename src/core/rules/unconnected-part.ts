@@ -1,6 +1,6 @@
-import { studKey, terminalRef } from '#core/diagram';
 import { defineRule } from './define.ts';
 import { partSubject, subjects } from './subjects.ts';
+import { wiredParts } from './wiring.ts';
 import { capital, listed, partName } from './words.ts';
 
 export const unconnectedPart = defineRule({
@@ -21,11 +21,9 @@ export const unconnectedPart = defineRule({
 	},
 
 	/** One note for all of them: a drawing in progress has many. */
-	*check({ diagram, parts }) {
-		const ends = Object.values(diagram.conductors).flatMap(({ from, to }) => [studKey(from), studKey(to)]);
-		const mounts = Object.entries(diagram.mounts).flatMap(([block, stud]) => [block, stud.part]);
-		const connected = new Set([...ends.map((key) => terminalRef(key).part), ...mounts]);
-		const loose = parts.filter(({ id, terminals }) => terminals.length > 0 && !connected.has(id));
+	*check(study) {
+		const connected = wiredParts(study);
+		const loose = study.parts.filter(({ id, terminals }) => terminals.length > 0 && !connected.has(id));
 		if (loose.length === 0) return;
 		yield {
 			message: 'unconnected',

@@ -1,10 +1,11 @@
 import { gaugeText } from '#core/conductors';
-import { greatestDevice, type GreatestDevice } from '#core/profiles';
+import type { GreatestDevice } from '#core/profiles';
 import { letThroughBound, type LetThrough } from '#core/protection';
 import { ampsText } from '#core/units';
 import { alsoText, amperageSource, amperageText, exceeds, gaugeForDevice, limitedByText, limitText, sources } from './conductor-words.ts';
 import { defineRule } from './define.ts';
 import { groupBy } from './group-by.ts';
+import { limitOf } from './limit-of.ts';
 import { overcurrentFaults } from './overcurrent.ts';
 import type { ConductorView, Study } from './study.ts';
 import { conductorSubject, partSubject, subjects } from './subjects.ts';
@@ -77,7 +78,7 @@ function faultsOf(study: Study): ReturnFault[] {
 	const upstream = upstreamFaults(study.network, overcurrentFaults(study));
 	return study.conductors.flatMap((view) => {
 		if (view.pole !== 'negative' || view.conductor.use === 'cranking') return [];
-		const limit = greatestDevice(study.profile, view.ampacity, study.diagram.system.nominalV);
+		const limit = limitOf(study, view);
 		if (!exceeds(letThroughBound(study.network, view.id), limit.currentA)) return [];
 		const { from, to } = study.protection(view.id);
 		const letThrough = from.currentA >= to.currentA ? from : to;

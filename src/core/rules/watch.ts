@@ -115,6 +115,20 @@ export function derived<Value>(work: (study: Study) => Value): (study: Study) =>
 const sameList = <Value>(before: Value | undefined, now: Value): Value =>
 	Array.isArray(before) && Array.isArray(now) && isSame(before, now) ? before : now;
 
+/**
+ * What follows from the form of the network alone: what joins what, which way, through which parts. Worked out once for
+ * each form and not watched, so it must not look at resistances, currents, sizes, lengths or names.
+ */
+export function ofForm<Value>(work: (study: Study) => Value): (study: Study) => Value {
+	const made = new WeakMap<object, { readonly value: Value }>();
+	return (study) => {
+		const form = formOf(study.network);
+		let known = made.get(form);
+		if (!known) made.set(form, (known = { value: work(watchers.get(study)?.base ?? study) }));
+		return known.value;
+	};
+}
+
 type Asks = <Answer>(question: (study: Study) => Answer) => () => Answer;
 type AsksAbout = <About, Answer>(question: (study: Study, about: About) => Answer) => (about: About) => Answer;
 

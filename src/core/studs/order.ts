@@ -23,7 +23,11 @@ export function landings({ conductors, mounts }: Diagram): Map<StudKey, StackIte
  * landed since is put on top of the other terminals, and a fuse block's own fuse comes first unless it was
  * drawn elsewhere. Washers and nuts are only those drawn.
  */
-export function fullOrder(diagram: Diagram, key: StudKey, landed = landings(diagram)): StackItem[] {
+export function fullOrder(
+	diagram: Diagram,
+	key: StudKey,
+	landed: ReadonlyMap<StudKey, readonly StackItem[]> = landings(diagram)
+): StackItem[] {
 	const present = landed.get(key) ?? [];
 	const wanted = new Map<string, StackItem>(present.map((item) => [identity(item), item]));
 	if (hasOwnFuse(diagram, terminalRef(key))) wanted.set('fuse', { kind: 'fuse' });

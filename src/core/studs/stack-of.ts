@@ -1,5 +1,6 @@
 /** Sizes a stud's stack: from an order of things to layers in millimetres. */
 import { terminalRef, type Diagram, type StackItem, type StudKey } from '#core/diagram';
+import { createMemory, type Memory } from '#core/memory';
 import type { Terminal } from '#core/parts';
 import { fullOrder, isHardware, landings } from './order.ts';
 import { layerSize } from './size.ts';
@@ -10,52 +11,58 @@ import { itemLabel, stackSentence } from './words.ts';
 /** Where stacks may be, and what lands there: depends on where things go, not on what they are. */
 export interface StackPlaces {
 	readonly keys: readonly StudKey[];
-	readonly landed: Map<StudKey, StackItem[]>;
+	/** By place. */
+	readonly terminals: readonly Terminal[];
+	readonly landed: ReadonlyMap<StudKey, readonly StackItem[]>;
 }
 
 /** In the order in which something lands on them. */
 export function stackPlaces(diagram: Diagram): StackPlaces {
 	const landed = landings(diagram);
-	return { keys: [...new Set([...landed.keys(), ...Object.keys(diagram.stacks), ...fusePosts(diagram)])], landed };
+	const places = [...new Set([...landed.keys(), ...Object.keys(diagram.stacks), ...fusePosts(diagram)])].flatMap((key) => {
+		const terminal = findTerminal(diagram, terminalRef(key));
+		return terminal ? [{ key, terminal }] : [];
+	});
+	return { keys: places.map(({ key }) => key), terminals: places.map(({ terminal }) => terminal), landed };
 }
 
 /** Stacks of all studs and clamps with something on them, in the order of their places. */
-export const stacksOf = (diagram: Diagram, { keys, landed }: StackPlaces = stackPlaces(diagram)): Stack[] =>
-	keys.map((key) => stackOf(diagram, key, landed)).filter((stack) => stack !== undefined);
-
-interface Known {
-	readonly madeOf: readonly unknown[];
-	readonly stack: Stack | undefined;
+export function stacksOf(diagram: Diagram, places: StackPlaces = stackPlaces(diagram), memory: Memory = createMemory()): readonly Stack[] {
+	const { keys, terminals, landed } = places;
+	const stacks = memory.keepEach(
+		'stack of each',
+		keys,
+		(key, i) => ingredients(diagram, key, terminals[i]!, landed.get(key)),
+		(key, i) => makeStack(diagram, terminals[i]!, key, landed)
+	);
+	return memory.keepList(
+		'stacks',
+		stacks.filter((stack) => stack !== undefined)
+	);
 }
 
-const known = new WeakMap<Terminal, Known>();
-
-/**
- * The stack of one stud; undefined where there is no such stud or nothing on it. Kept as long as all it is made of
- * is the same: an edit costs only the studs it touches.
- */
-export function stackOf(diagram: Diagram, key: StudKey, landed = landings(diagram)): Stack | undefined {
+/** The stack of one stud; undefined where there is no such stud or nothing on it. */
+export function stackOf(diagram: Diagram, key: StudKey, landed: StackPlaces['landed'] = landings(diagram)): Stack | undefined {
 	const terminal = findTerminal(diagram, terminalRef(key));
-	if (!terminal) return undefined;
-	const madeOf = ingredients(diagram, key, landed.get(key) ?? []);
-	const before = known.get(terminal);
-	if (before && before.madeOf.length === madeOf.length && madeOf.every((value, i) => value === before.madeOf[i])) return before.stack;
-	const stack = makeStack(diagram, terminal, key, landed);
-	known.set(terminal, { madeOf, stack });
-	return stack;
+	return terminal && makeStack(diagram, terminal, key, landed);
 }
 
-/** All that a stack says comes from these, and from its terminal. */
-function ingredients({ conductors, parts, stacks }: Diagram, key: StudKey, landed: readonly StackItem[]): unknown[] {
-	const madeOf: unknown[] = [key, stacks[key]];
-	for (const item of landed) {
+/** All that a stack says comes from these and from its key. */
+function ingredients(
+	{ conductors, parts, stacks }: Diagram,
+	key: StudKey,
+	terminal: Terminal,
+	landed: readonly StackItem[] | undefined
+): unknown[] {
+	const madeOf: unknown[] = [terminal, stacks[key]];
+	for (const item of landed ?? []) {
 		if (item.kind === 'lug') madeOf.push(item.conductor, item.end, conductors[item.conductor]);
-		else if (item.kind === 'block') madeOf.push(item.block, Object.hasOwn(parts, item.block) ? parts[item.block] : null);
+		else if (item.kind === 'block') madeOf.push(item.block, Object.hasOwn(parts, item.block) ? parts[item.block]!.label : null);
 	}
 	return madeOf;
 }
 
-function makeStack(diagram: Diagram, terminal: Terminal, key: StudKey, landed: Map<StudKey, StackItem[]>): Stack | undefined {
+function makeStack(diagram: Diagram, terminal: Terminal, key: StudKey, landed: StackPlaces['landed']): Stack | undefined {
 	const order = fullOrder(diagram, key, landed);
 	if (!order.some((item) => !isHardware(item))) return undefined;
 

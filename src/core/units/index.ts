@@ -5,3 +5,4 @@
 export { metresFromFeet, metresFromInches, millimetresFromInches, squareMmFromCircularMils } from './convert.ts';
 export { metresFromText } from './parse-length.ts';
 export { ohmsText, ampsText, voltsText, metresText, percentText, wattsText, compactNumber } from './format.ts';
+export { settled } from './settled.ts';
