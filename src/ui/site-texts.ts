@@ -8,5 +8,7 @@ export const siteTexts = {
 	fits: 'made for the stud',
 	torque: (end: string) => `Torque measured at ${end}`,
 	notRecorded: 'not recorded',
-	solid: 'One solid wire, no strands'
+	solid: 'One solid wire, no strands',
+	noRules: 'No rule here looks at this',
+	noRule: (title: string, reason: string) => `${title}: not checked. ${reason}`
 };

@@ -42,16 +42,21 @@ export function idleWaivers({ waivers }: Pick<Diagram, 'waivers'>, findings: rea
 const ownWaiver = (waivers: Diagram['waivers'], key: string): Waiver | undefined =>
 	Object.hasOwn(waivers, key) ? waivers[key] : undefined;
 
-/** A finding's key has its subjects in it: when they change, its waiver is found by rule and place. */
+/**
+ * A finding's key has its subjects in it, in the diagram's order, and a file is kept in another: its waiver is then found
+ * by rule and subjects; and when they change, by rule and place.
+ */
 function waiversElsewhere(findings: readonly Finding[], waivers: Diagram['waivers']): (finding: Finding) => Waiver | undefined {
 	const keys = new Set(findings.map(({ key }) => key));
 	const placeOf = (key: string, subject: string | undefined) => `${key.slice(0, key.indexOf(':'))} ${subject}`;
-	const idle = new Map(
-		Object.entries(waivers)
-			.filter(([key]) => !keys.has(key))
-			.map(([key, waiver]) => [placeOf(key, waiver.fingerprint.subjects[0]), waiver])
-	);
-	return (finding) => idle.get(placeOf(finding.key, fingerprintOf(finding).subjects[0]));
+	const allOf = (key: string, subjects: readonly string[]) => placeOf(key, subjects.toSorted().join());
+	const idle = Object.entries(waivers).filter(([key]) => !keys.has(key));
+	const bySubjects = new Map(idle.map(([key, waiver]) => [allOf(key, waiver.fingerprint.subjects), waiver]));
+	const byPlace = new Map(idle.map(([key, waiver]) => [placeOf(key, waiver.fingerprint.subjects[0]), waiver]));
+	return (finding) => {
+		const { subjects } = fingerprintOf(finding);
+		return bySubjects.get(allOf(finding.key, subjects)) ?? byPlace.get(placeOf(finding.key, subjects[0]));
+	};
 }
 
 /** What a finding says other than when it was accepted, in words; null when it says the same. */

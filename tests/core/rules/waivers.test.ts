@@ -99,3 +99,17 @@ describe('a finding', () => {
 		expect(isOpen(again)).toBe(true);
 	});
 });
+
+test('an acceptance holds when the file keeps parts in another order', () => {
+	const bonds = RULES.filter(({ meta }) => meta.id === 'case-bond');
+	const found = (diagram: Diagram) => runRules(buildStudy(diagram), bonds);
+	const drawn = circuit({ z: ['inverter'], a: ['inverter'], b: ['battery'] }, [
+		['b.pos', 'z.pos'],
+		['b.pos', 'a.pos']
+	]);
+	const accepted = accept(drawn, found(drawn)[0]!);
+	const { z, ...others } = accepted.parts;
+	const reordered = found({ ...accepted, parts: { ...others, z: z! } });
+	expect(reordered[0]!.subjects.map(({ id }) => id)).toEqual(['a', 'z']);
+	expect(reordered[0]).toMatchObject({ waiver: { reason: 'Bench test only' }, waiverLapsed: false });
+});
