@@ -48,7 +48,7 @@ testRule(batteryDischargeLimit, {
 				['b.pos', 'l.pos', { gauge: '4/0' }],
 				['b.neg', 'l.neg', { gauge: '4/0' }]
 			]),
-			says: 'More is drawn in "on" than the continuous limit allows: B 55 A of 50 A.',
+			says: 'More is drawn in “on” than the continuous limit allows: B 55 A of 50 A.',
 			at: ['part:b'],
 			severity: 'error'
 		},

@@ -49,7 +49,7 @@ testRule(breakerPolarity, {
 					less: { loads: 0.5, sources: 0 }
 				}
 			),
-			says: 'Q is polarised, but carries 20 A from line to load in "use" and 30 A the other way in "charge".',
+			says: 'Q is polarised, but carries 20 A from line to load in “use” and 30 A the other way in “charge”.',
 			at: ['part:q'],
 			severity: 'error',
 			caseId: 'charge'

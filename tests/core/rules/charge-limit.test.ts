@@ -34,7 +34,7 @@ testRule(chargeLimit, {
 				],
 				{ cases: { day: { label: 'By day', sources: 1 } } }
 			),
-			says: 'In "By day" more is charged than the battery’s charge limit: B 30 A of 20 A.',
+			says: 'In “By day” more is charged than the battery’s charge limit: B 30 A of 20 A.',
 			at: ['part:b'],
 			severity: 'error'
 		},

@@ -42,7 +42,7 @@ testRule(inverterDrop, {
 				...inverter(1.75),
 				cases: circuit({}, [], { cases: { little: { loads: 0.5 }, on: { label: 'All on' }, less: { loads: 0.9 } } }).cases
 			},
-			says: 'I loses 0.38 V, 3.2 %, on the way there and back in "All on"; 3 % is usual for an inverter.',
+			says: 'I loses 0.38 V, 3.2 %, on the way there and back in “All on”; 3 % is usual for an inverter.',
 			at,
 			severity: 'warning',
 			caseId: 'on'
@@ -59,7 +59,7 @@ testRule(inverterDrop, {
 					}
 				}).cases
 			},
-			says: 'In "Start" I has 12.59 V left, and switches off below 12.5 V.',
+			says: 'In “Start” I has 12.59 V left, and switches off below 12.5 V.',
 			at,
 			severity: 'error',
 			caseId: 'start'

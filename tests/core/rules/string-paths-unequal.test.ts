@@ -84,7 +84,7 @@ testRule(stringPathsUnequal, {
 		},
 		'just more than an amp': {
 			diagram: bank(2, { draw: 1.01 }),
-			says: 'In "All on" the strings share the current unequally: B1 0.532 A and B2 0.478 A. B1 carries 5.4 % more than its share.',
+			says: 'In “All on” the strings share the current unequally: B1 0.532 A and B2 0.478 A. B1 carries 5.4 % more than its share.',
 			at,
 			severity: 'note'
 		},

@@ -46,7 +46,7 @@ testRule(voltageDrop, {
 				{ draw: 8.5, critical: true },
 				{ cases: { little: { loads: 0.5 }, on: {}, less: { loads: 0.9 }, start: { duration: 'surge', loads: 2 } } }
 			),
-			says: 'L loses 1.04 V, 8.7 % of 12 V, on the way there and back to its own 8.5 A in "on"; a critical circuit may lose 3 % (0.36 V). The largest part is lost in W1 (0.51 V) and W2 (0.51 V).',
+			says: 'L loses 1.04 V, 8.7 % of 12 V, on the way there and back to its own 8.5 A in “on”; a critical circuit may lose 3 % (0.36 V). The largest part is lost in W1 (0.51 V) and W2 (0.51 V).',
 			at: ['part:l', 'conductor:W1', 'conductor:W2'],
 			severity: 'error',
 			caseId: 'on'
