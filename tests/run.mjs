@@ -6,6 +6,7 @@ import { spawnSync } from 'node:child_process';
 import { readFileSync, rmSync } from 'node:fs';
 import { install } from '../src/cli/install.mjs';
 import { findChromium, installChromium } from './e2e/chromium.mjs';
+import { hasPoppler, installPoppler } from './poppler.mjs';
 
 const RESULTS = 'test-results';
 
@@ -13,6 +14,10 @@ install();
 const chromium = findChromium() ?? installChromium();
 if (!chromium) {
 	console.error('No Chromium was found and none could be installed. Install it from your system’s packages, or set CHROMIUM to its path.');
+	process.exit(1);
+}
+if (!hasPoppler() && !installPoppler()) {
+	console.error('The packet’s tests need pdftotext, pdffonts and pdfinfo: install poppler-utils from your system’s packages.');
 	process.exit(1);
 }
 rmSync(RESULTS, { recursive: true, force: true });
