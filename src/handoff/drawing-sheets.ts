@@ -20,6 +20,7 @@ const TILE_SCALE = LEAST_TEXT_MM / USUAL_TEXT_MM;
 /** Shown on both of two neighbouring tiles, on paper. */
 const OVERLAP_MM = 10;
 const AIR_MM = 4;
+const LEGEND_ROOM_MM = 52;
 /** A diagram larger than this many tiles is printed smaller. */
 const MOST_TILES = 24;
 
@@ -144,7 +145,8 @@ export function drawingPages(
 ): Page[] {
 	return sheets.sheets.map((sheet, index) => {
 		const frame = frameBox(sheets.size);
-		const width = Math.min(TITLE_BLOCK_MM.width, boxWidth(frame));
+		// Room for the legend beside it comes before its usual width.
+		const width = Math.min(TITLE_BLOCK_MM.width, boxWidth(frame) - LEGEND_ROOM_MM);
 		const block = { minX: frame.maxX - width, maxX: frame.maxX, minY: frame.maxY - TITLE_BLOCK_MM.height, maxY: frame.maxY };
 		const number: SheetNumber = { sheet: first + index, sheets: total };
 		return {
@@ -177,15 +179,14 @@ function neighbours({ columns, rows }: DrawingSheets, { column, row, window }: D
 	];
 }
 
-const LEGEND_MM = 2.3;
+const LEGEND_MM = 2.2;
 
 function legend(box: Box, { scale, columns, rows }: DrawingSheets, { column, row }: DrawingSheet, measure: Measure): Primitive[] {
-	if (boxWidth(box) < 40) return [];
 	const isTiled = columns * rows > 1;
 	const key = isTiled
-		? keyMap({ minX: box.minX + 2, minY: box.minY + 3, maxX: box.minX + 26, maxY: box.maxY - 3 }, columns, rows, column, row)
+		? keyMap({ minX: box.minX + 2, minY: box.minY + 3, maxX: box.minX + 16, maxY: box.maxY - 3 }, columns, rows, column, row)
 		: [];
-	const left = box.minX + (isTiled ? 29 : 2);
+	const left = box.minX + (isTiled ? 18 : 2);
 	const words = [
 		`Scale about 1 : ${(1 / scale).toFixed(1)}. Parts are drawn at their size; lengths of conductors are in the schedule, not in the drawing.`,
 		'Plus and minus signs on the conductors tell the poles apart without colour.',

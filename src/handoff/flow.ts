@@ -19,6 +19,8 @@ const NOTE_MM = 2.3;
 const GAP_MM = 6;
 /** Rows that stay with the head of their table. */
 const WITH_HEAD = 2;
+/** Longer notes may go on to the next sheet. */
+const MOST_NOTES_MM = 30;
 
 export class Flow {
 	readonly #sheets: Primitive[][] = [];
@@ -46,6 +48,9 @@ export class Flow {
 	}
 	get #bottom(): number {
 		return this.size.heightMm - MARGIN_MM.bottom;
+	}
+	get #whole(): number {
+		return this.#bottom - MARGIN_MM.top;
 	}
 	get #room(): number {
 		return this.#bottom - this.#y;
@@ -95,12 +100,18 @@ export class Flow {
 			this.put([], 1.5);
 		}
 		if (table.rows.length === 0) this.paragraph(table.whenEmpty, LEAD_MM);
-		else this.#rows(laid);
+		else this.#rows(laid, this.#notesMm(table));
 		this.put([], 1.5);
 		for (const note of table.notes) this.paragraph(note, NOTE_MM, { muted: true });
 	}
 
-	#rows(laid: LaidTable): void {
+	#notesMm({ notes }: Table): number {
+		const lines = notes.flatMap((note) => wrap(note, this.width, (t) => this.measure(t, NOTE_MM)));
+		return lines.length === 0 ? 0 : Math.min(1.5 + lines.length * NOTE_MM * LEADING, MOST_NOTES_MM);
+	}
+
+	/** @param notesMm what follows the last row and must not stand alone on a sheet */
+	#rows(laid: LaidTable, notesMm: number): void {
 		const { rows } = laid;
 		const hasHead = laid.head.some(({ lines }) => lines.length > 0);
 		const head = () => hasHead && this.put(drawHead(laid, this.left, this.#y), laid.headHeightMm);
@@ -112,9 +123,9 @@ export class Flow {
 			const next = rows[index + 1];
 			const groupMm = isNew && row.row.group !== undefined ? groupHeightMm(laid) : 0;
 			// The row before the last takes the last one along, rather than leave it alone on a sheet.
-			const takesLast =
-				next !== undefined && index === rows.length - 2 && this.#room >= groupMm + row.heightMm && next.row.group === row.row.group;
-			const neededMm = groupMm + row.heightMm + (takesLast ? next.heightMm : 0);
+			const takesLast = next !== undefined && index === rows.length - 2 && next.row.group === row.row.group;
+			const tailMm = index === rows.length - 1 ? notesMm : takesLast ? next.heightMm + notesMm : 0;
+			const neededMm = Math.min(groupMm + row.heightMm + tailMm, this.#whole - laid.headHeightMm);
 			let continued = false;
 			if (this.#room < neededMm) {
 				this.newSheet();

@@ -27,7 +27,18 @@ function wrapLine(text: string, widthMm: number, measure: (text: string) => numb
 }
 
 /** Words with the space after them; long words may break after a hyphen or slash. */
-const pieces = (text: string): string[] => text.match(/[^\s/-]*(?:[/-]+|\s+|$)/g)?.filter((piece) => piece !== '') ?? [];
+function pieces(text: string): string[] {
+	const split = text.match(/[^\s/-]*(?:[/-]+|\s+|$)/g)?.filter((piece) => piece !== '') ?? [];
+	const joined: string[] = [];
+	for (const piece of split) {
+		if (UNIT.test(piece) && /\d $/.test(joined.at(-1) ?? '')) joined[joined.length - 1] += piece;
+		else joined.push(piece);
+	}
+	return joined;
+}
+
+/** Stays with the number before it. */
+const UNIT = /^(AWG|mm²?|m|A|kA|V|mV|W|Ah|N·m|lbf·in|ms|s|%|°C)(?![\p{L}\d])/u;
 
 /** Widest of the pieces that a line never breaks inside. */
 export const widestPiece = (text: string, measure: (text: string) => number): number =>

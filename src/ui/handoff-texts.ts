@@ -49,6 +49,7 @@ export const handoffTexts = {
 		print: 'Laying out the sheets…',
 		png: 'Drawing the picture…'
 	},
+	asItIs: 'Made from the diagram and its check as they are now.',
 	stop: 'Stop',
 
 	saved: (name: string) => `Saved ${name}.`,

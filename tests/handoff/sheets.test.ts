@@ -104,6 +104,10 @@ describe('tables', () => {
 			}
 		}
 	);
+	test.each(Array.from({ length: 40 }, (_, index) => 35 + index))('of %d rows: notes stay with the last row', (rows) => {
+		const sheets = laid({ ...table(rows), notes: ['A note.', 'Another note.'] });
+		expect(sheets.at(-1)!.some((text) => text.startsWith('row '))).toBe(true);
+	});
 	test('show every row once, in order', () => {
 		const shown = laid(table(200))
 			.flat()
@@ -161,6 +165,7 @@ describe('wrapping', () => {
 		['terminal-mounted', 10, ['terminal-', 'mounted']],
 		['abcdefghij', 4, ['abcd', 'efgh', 'ij']],
 		['a\nb', 9, ['a', 'b']],
-		['fits', 4, ['fits']]
+		['fits', 4, ['fits']],
+		['lug 12 AWG', 7, ['lug', '12 AWG']]
 	])('%j in %d', (text, width, lines) => expect(wrap(text, width, count)).toEqual(lines));
 });
