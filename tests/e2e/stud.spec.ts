@@ -12,8 +12,15 @@ const places = (scope: Locator) =>
 		.locator('[data-layer]')
 		.evaluateAll((layers) => layers.map((element) => element.getAttribute('aria-label')!.split(',')[0]!).toReversed());
 
-async function openStud(page: Page): Promise<{ app: App; view: Locator }> {
+/** The first example is fetched after the window is there. */
+async function openExample(page: Page): Promise<App> {
 	const app = await openApp(page);
+	await expect.poll(() => page.evaluate((key) => window.wireworthy?.clientPoint(key) ?? null, STUD)).not.toBeNull();
+	return app;
+}
+
+async function openStud(page: Page): Promise<{ app: App; view: Locator }> {
+	const app = await openExample(page);
 	await app.select(STUD);
 	const view = app.details.getByRole('group', { name: /from the side, to scale/ });
 	await expect(view).toBeVisible();
@@ -147,12 +154,12 @@ test.describe('with fingers', () => {
 	test.use({ viewport: { width: 820, height: 1180 }, hasTouch: true });
 
 	test('a layer is dragged by its grip', async ({ page }) => {
-		const app = await openApp(page);
+		const app = await openExample(page);
 		await app.select(STUD);
 		const tab = page.getByRole('navigation', { name: 'Panels' }).getByRole('button', { name: 'Details' });
 		if ((await tab.getAttribute('aria-pressed')) !== 'true') await tab.tap();
 		const view = app.details.getByRole('group', { name: /from the side, to scale/ });
-		await view.scrollIntoViewIfNeeded();
+		await layer(view, PANEL).locator('.grip').scrollIntoViewIfNeeded();
 		const before = await places(view);
 		const grip = async (label: RegExp) => {
 			const box = (await layer(view, label).locator('.grip').boundingBox())!;
