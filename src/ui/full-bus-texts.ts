@@ -23,7 +23,7 @@ export const fullBusTexts = {
 	nameFor: (index: number) => `NEW ${index + 1}`,
 	current: 'Current',
 	length: 'Length, one way',
-	fuse: 'Fuse asked for',
+	fuse: 'Fuse, at least',
 	fuseEmpty: 'by the current',
 	critical: 'Critical: held to the tight voltage-drop limit',
 	continuous: 'Runs three hours or more at a time',

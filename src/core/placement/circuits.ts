@@ -55,14 +55,19 @@ export function circuitsOn(diagram: Diagram, bus: PartId): OldCircuit[] {
 	});
 }
 
-/** The smallest rating of a family that carries the circuit; at least what its maker asks for. */
+/** The smallest rating of a family that carries the circuit, `grouped` among fuses that warm it; at least what its maker asks for. */
 export function fuseFor(
 	diagram: Diagram,
 	circuit: Pick<NewCircuit, 'currentA' | 'continuous' | 'fuseA'>,
-	family: FuseFamilyId | null
+	family: FuseFamilyId | null,
+	grouped = false
 ): number {
-	const { fuseLoadShare } = profileOf(diagram);
-	const neededA = circuit.fuseA ?? circuit.currentA / (circuit.continuous ? fuseLoadShare.value : 1);
+	const { fuseLoadShare, fuseGroupedShare } = profileOf(diagram);
+	const share = grouped ? fuseGroupedShare.value : fuseLoadShare.value;
+	const neededA = Math.max(
+		circuit.fuseA ?? 0,
+		circuit.fuseA !== undefined && !grouped ? 0 : circuit.currentA / (circuit.continuous ? share : 1)
+	);
 	const ladder = family === null ? STANDARD_RATINGS.value : fuseFamily(family).ratingsA.value;
 	const ratingA = ladder.find((rating) => rating >= neededA * (1 - 1e-9));
 	if (ratingA === undefined)

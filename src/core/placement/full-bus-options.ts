@@ -81,8 +81,9 @@ const alike = ({ rule, severity, subjects }: Finding): string =>
 		.sort()
 		.join()}`;
 
+/** Of all that load the bus: what keeps off it, or takes something from it, shows what the others may be spared, not what is at fault with them. */
 function common(options: readonly PlacementOption[]): Finding[] {
-	const [first, ...others] = options.filter(({ diagram, asks }) => diagram !== null && asks === null);
+	const [first, ...others] = options.filter(({ diagram, asks, id }) => diagram !== null && asks === null && id !== 'upstream');
 	// A single option has nothing to be compared with: its errors are its own.
 	if (!first || others.length === 0) return [];
 	const keys = others.map(({ added }) => new Set(added.filter(isSerious).map(alike)));

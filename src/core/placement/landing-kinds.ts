@@ -72,7 +72,9 @@ function returnOf(diagram: Diagram, { device }: OldCircuit) {
 
 /** On a position of the bus, which is made free first. */
 export function onPosition(sketch: Sketch, bus: PartId, terminal: string, comer: Comer): void {
-	const fuseA = fuseOf(sketch.diagram, comer, busFamily(sketch.diagram, bus));
+	const family = busFamily(sketch.diagram, bus);
+	// Its neighbours on a full bus are loaded too.
+	const fuseA = comer.kind === 'new' ? fuseFor(sketch.diagram, comer.circuit, family, true) : fuseOf(sketch.diagram, comer, family);
 	fuseAt(sketch, bus, terminal, fuseA, nameOf(comer));
 	land(sketch, bus, comer, fuseA, { part: bus, terminal });
 }

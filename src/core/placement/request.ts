@@ -91,7 +91,7 @@ export interface FullBusOptions {
 	/** Feasible ones first, best first; then those refused; then short cuts. */
 	readonly options: readonly PlacementOption[];
 	/**
-	 * Errors and warnings that every one of the options brings: they are about the circuits themselves or what feeds the
+	 * Errors and warnings that every one of the options on the bus brings: they are about the circuits themselves or what feeds the
 	 * bus, and no landing avoids them. They are not held against an option.
 	 */
 	readonly whereverItLands: readonly Finding[];

@@ -54,6 +54,57 @@ describe('one more', () => {
 	});
 });
 
+describe('one large one', () => {
+	// 90 A on top of 256 A, and more at the lower voltage: the main switch for 350 A is too small wherever on the bus it lands.
+	const result = asked([{ ...tailgate, offIn: [] }]);
+
+	test('goes on the end stud, or a smaller circuit goes there and leaves it a main position', () => {
+		const titles = feasible(result).map(({ title }) => title);
+		expect(titles[0]).toBe('Put TAILGATE on end stud R in a single fuse block');
+		expect(titles).toContain('Put TAILGATE on position 3 in place of RAD; RAD on end stud R in a single fuse block');
+		expect(result.whereverItLands.map(({ key }) => key)).toContain('device-overloaded:SW');
+	});
+
+	test('may have its fuse nearer to the batteries, where the switch does not reach it', () => {
+		const option = titled(result, 'Put TAILGATE in a single fuse block on SW in, before the bus');
+		expect(option.added.map(({ key }) => key)).not.toContain('device-overloaded:SW');
+		expect(option.risks).toContain('SW does not switch TAILGATE off.');
+	});
+
+	test('or takes the place of one that goes, if the user says so', () => {
+		const option = titled(result, 'Take RAD out and put TAILGATE on position 3');
+		expect(option.asks).toMatch(/^Only if RAD is no longer needed/);
+		expect(option.diagram!.parts.RAD).toBeUndefined();
+		expect(feasible(result).at(-1)!.asks).not.toBeNull();
+	});
+});
+
+test('a nut that fits puts the swap first again, as in the worked example', () => {
+	// The example takes a nut of 6.5 mm; ISO 4032 allows 6.8 mm, which the stud of 20 mm misses by a hair. Measured, it has 21 mm.
+	const diagram = full();
+	const measured = {
+		...diagram,
+		parts: { ...diagram.parts, D: { ...diagram.parts.D!, params: { ...diagram.parts.D!.params, endUsableMm: 21 } } }
+	};
+	const [best] = feasible(asked([solar, mains, tailgate], true, measured));
+	expect(best!.title).toBe(
+		'Put TAILGATE on position 3 in place of RAD; SOLAR and MAINS on end stud R in a twin fuse block; RAD on end stud L in a single fuse block'
+	);
+}, 60_000);
+
+test('with a second bus, the heavy newcomer goes on the first and the charger with the light ones on the second', () => {
+	const diagram = full();
+	const option = titled(
+		asked([solar, mains, tailgate, second], true, diagram),
+		'Put TAILGATE on position 4 in place of DDC; link a second bus for Class T fuses to end stud R with SOLAR and MAINS and CHARGER 2 and DDC on it'
+	);
+	const link = Object.keys(option.diagram!.conductors).find((id) => !diagram.conductors[id] && id.startsWith('W'))!;
+	const { conductorA } = figures(option.diagram!);
+	// 28 A, 30 A and 40 A come back through the link, 40 A go out.
+	expect(conductorA('charging', link) / 98).toBeCloseTo(1, 1);
+	expect(conductorA('peak', link)).toBeCloseTo(40, 1);
+}, 60_000);
+
 test('two more share a twin block', () => {
 	const [best] = feasible(asked([solar, mains]));
 	expect(best!.title).toBe('Put SOLAR and MAINS on end stud R in a twin fuse block');
@@ -117,11 +168,13 @@ test('four more go on a second bus, all through its link', () => {
 	const diagram = full();
 	const result = asked([solar, mains, tailgate, second], true, diagram);
 	const option = result.options[0]!;
-	expect(option.title).toBe('Link a second bus for Class T fuses to end stud R and put SOLAR and MAINS and TAILGATE and CHARGER 2 on it');
+	expect(option.title).toMatch(
+		/^Link a second bus for Class T fuses to end stud [LR] and put SOLAR and MAINS and TAILGATE and CHARGER 2 on it$/
+	);
 	expect(option.feasible).toBe(true);
 	// Class T breaks what a short there draws, the first bus's strip fuses do not.
-	expect(option.own.filter(({ severity }) => severity !== 'note')).toEqual([]);
-	const link = Object.keys(option.diagram!.conductors).find((id) => !diagram.conductors[id])!;
+	expect(option.own.map(({ rule }) => rule)).not.toContain('interrupt-capacity');
+	const link = Object.keys(option.diagram!.conductors).find((id) => !diagram.conductors[id] && id.startsWith('W'))!;
 	const { conductorA } = figures(option.diagram!);
 	// 28 A and 30 A come back, 90 A and 40 A go out.
 	expect(conductorA('charging', link)).toBeCloseTo(58, 3);
@@ -151,7 +204,8 @@ test('a free position is offered', () => {
 		parts: { ...diagram.parts, D: { ...diagram.parts.D!, params: { ...diagram.parts.D!.params, fuseA: [250, 100, null, 60] } } }
 	};
 	const option = titled(asked([tailgate], true, emptied), 'Put TAILGATE on free position 3');
-	expect(option.diagram!.parts.D!.params).toMatchObject({ fuseA: [250, 100, 125, 60], names: ['inverter', 'panel', 'tailgate', 'DC-DC'] });
+	// 90 A among loaded neighbours are at most 70 % of a fuse: 129 A, so 150 A.
+	expect(option.diagram!.parts.D!.params).toMatchObject({ fuseA: [250, 100, 150, 60], names: ['inverter', 'panel', 'tailgate', 'DC-DC'] });
 });
 
 test('a part that is no bus is the programmer’s mistake', () => {
