@@ -61,7 +61,9 @@ class InPlaceRunner {
 		return { status: 'complete', tests, mutantCoverage: stryker.mutantCoverage };
 	}
 
-	async mutantRun({ activeMutant, testFilter = this.files, hitLimit }) {
+	async mutantRun({ activeMutant, testFilter = this.files, hitLimit: generous }) {
+		// Stryker allows a hundred times the usual; in a loop that is never left this takes longer than its patience.
+		const hitLimit = generous === undefined ? undefined : Math.max(1000, generous / 20);
 		let nrOfTests = 0;
 		for (const file of testFilter) {
 			stryker.hitCount = hitLimit === undefined ? undefined : 0;
