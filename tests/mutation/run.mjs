@@ -18,8 +18,8 @@ const NOT_MUTATED = new Set(['index', 'list', 'types', 'define', 'finding', 'stu
 const TESTS = {
 	// Lists and what is served are compared with the folder, which a sandbox may not have whole.
 	rules: ['tests/core/rules/*.test.ts', '!tests/core/rules/{list,catalogue}.test.ts'],
-	// Without the large networks, which would be solved again for each mutant.
-	solver: ['tests/core/{solver,published}/*.test.ts', '!tests/core/solver/large.test.ts']
+	// With shorts, which ask it for resistances; without the large networks, which would be solved again for each mutant.
+	solver: ['tests/core/{solver,published}/*.test.ts', 'tests/core/faults/short.test.ts', '!tests/core/solver/large.test.ts']
 };
 
 const asked = process.argv.slice(2);
