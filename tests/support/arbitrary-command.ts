@@ -11,6 +11,7 @@ import {
 	editConductors,
 	editPart,
 	editCustomProfile,
+	editReadings,
 	editSystem,
 	editTitleBlock,
 	fragmentOf,
@@ -144,6 +145,18 @@ const makers = {
 			closed: true
 		};
 		return importRemarks({ remarks: { [id]: remark } });
+	},
+	reading: (d: Diagram, a: number, b: number, c: number) => {
+		const taken = pick(Object.keys(d.readings), a);
+		if (taken !== undefined && c % 3 === 0) return editReadings({ readings: { [taken]: null } });
+		const part = pick(Object.keys(d.parts), b);
+		if (part === undefined) return undefined;
+		const [at, to] = [
+			{ part, terminal: 'pos' },
+			{ part, terminal: 'neg' }
+		];
+		const reading = { case: pick(Object.keys(d.cases), a)!, at, to, volts: c, order: b, date: '2024-05-01', by: 'A' };
+		return editReadings({ readings: { [taken ?? `G${b}`]: reading } });
 	},
 	revision: (d: Diagram, a: number) =>
 		Object.keys(d.revisions).length > 3

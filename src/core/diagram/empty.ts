@@ -36,7 +36,8 @@ export const emptyDiagram = (): Diagram => ({
 	stacks: {},
 	waivers: {},
 	revisions: {},
-	remarks: {}
+	remarks: {},
+	readings: {}
 });
 
 function structuredCases(): Diagram['cases'] {

@@ -27,6 +27,7 @@ export {
 	type Rotation,
 	type StackItem,
 	type StudKey,
+	type TakenReading,
 	type TerminalRef,
 	type TitleBlock,
 	type Waiver
@@ -57,6 +58,7 @@ export { editCase } from './commands/edit-case.ts';
 export { editConductors } from './commands/edit-conductors.ts';
 export { editCustomProfile } from './commands/edit-custom-profile.ts';
 export { editPart } from './commands/edit-part.ts';
+export { editReadings } from './commands/edit-readings.ts';
 export { editSystem } from './commands/edit-system.ts';
 export { editTitleBlock } from './commands/edit-title-block.ts';
 export { importRemarks } from './commands/import-remarks.ts';

@@ -32,6 +32,7 @@ export function repair(diagram: Diagram): Repaired {
 			draft.cases = copyOf(FIRST_CASES);
 			notes.push('The file had no operating case; the two usual ones were added.');
 		}
+		dropStrayReadings(draft, notes);
 	});
 	return { diagram: repaired, notes };
 }
@@ -105,4 +106,14 @@ function dropStrayLevels(draft: Draft<Diagram>, notes: string[]): void {
 			notes.push(`The case "${label}" set a level for a part "${id}" that is not in the file; left out.`);
 		}
 	}
+}
+
+function dropStrayReadings(draft: Draft<Diagram>, notes: string[]): void {
+	let dropped = 0;
+	for (const [id, { case: caseId, at, to }] of Object.entries(draft.readings)) {
+		if (has(draft.cases, caseId) && has(draft.parts, at.part) && has(draft.parts, to.part)) continue;
+		delete draft.readings[id];
+		dropped++;
+	}
+	if (dropped > 0) notes.push(`${count(dropped, 'reading')} named a part or a case that is not in the file; left out.`);
 }

@@ -1,8 +1,8 @@
 import type { Content, Diagram, Revision } from './schema.ts';
 
-/** What a revision keeps of a diagram: all of it but the revisions before and the remarks. */
+/** What a revision keeps of a diagram: all of it but the revisions before, the remarks and the readings. */
 export function contentOf(diagram: Diagram): Content {
-	const { revisions: _, remarks: __, ...content } = diagram;
+	const { revisions: _, remarks: __, readings: ___, ...content } = diagram;
 	return content;
 }
 

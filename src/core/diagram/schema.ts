@@ -261,11 +261,26 @@ export const RemarkSchema = z.strictObject({
 	closed: z.boolean()
 });
 
+/** What a meter showed, or is to show, between two terminals while a case holds: red lead `at`, black lead `to`. */
+export const TakenReadingSchema = z.strictObject({
+	case: Id,
+	at: TerminalRefSchema,
+	to: TerminalRefSchema,
+	/** Null: planned, not taken yet. */
+	volts: z.number().min(-1000).max(1000).nullable(),
+	/** Position in lists. */
+	order: z.number(),
+	/** Null until it was taken. */
+	date: z.iso.date().nullable(),
+	by: shortText
+});
+
 export const DiagramSchema = z
 	.strictObject({
 		...content,
 		revisions: z.record(Id, RevisionSchema).default({}),
-		remarks: z.record(Id, RemarkSchema).default({})
+		remarks: z.record(Id, RemarkSchema).default({}),
+		readings: z.record(Id, TakenReadingSchema).default({})
 	})
 	.meta({
 		title: 'Wireworthy diagram',
@@ -285,6 +300,7 @@ export type Waiver = z.infer<typeof WaiverSchema>;
 export type Content = z.infer<typeof ContentSchema>;
 export type Revision = z.infer<typeof RevisionSchema>;
 export type Remark = z.infer<typeof RemarkSchema>;
+export type TakenReading = z.infer<typeof TakenReadingSchema>;
 export type Param = z.infer<typeof ParamSchema>;
 export type Rotation = Part['rotation'];
 export type Colour = Conductor['colour'];

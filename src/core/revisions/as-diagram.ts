@@ -1,4 +1,4 @@
 import type { Content, Diagram } from '#core/diagram';
 
 /** What a revision kept, as a diagram of its own. */
-export const asDiagram = (content: Content): Diagram => ({ ...content, revisions: {}, remarks: {} });
+export const asDiagram = (content: Content): Diagram => ({ ...content, revisions: {}, remarks: {}, readings: {} });

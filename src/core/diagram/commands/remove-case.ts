@@ -3,7 +3,7 @@ import { defineCommand } from '../command.ts';
 import { missingCase } from '../names.ts';
 import { Id } from '../schema.ts';
 
-/** Deletes an operating case. The last one stays: without any, no current could be worked out. */
+/** Deletes an operating case with the readings taken in it. The last one stays: without any, no current could be worked out. */
 export const removeCase = defineCommand({
 	name: 'remove-case',
 
@@ -18,6 +18,7 @@ export const removeCase = defineCommand({
 			: null),
 
 	apply(draft, args) {
+		for (const [id, reading] of Object.entries(draft.readings)) if (reading.case === args.case) delete draft.readings[id];
 		delete draft.cases[args.case];
 	}
 });

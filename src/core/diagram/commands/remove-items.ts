@@ -9,7 +9,7 @@ import { terminalRef } from '../stud-key.ts';
 
 /**
  * Deletes parts and conductors and everything that would hang in the air without them: conductors on a deleted
- * part, lugs and blocks on studs, what operating cases say of them. A block on a deleted part stays, where its host was.
+ * part, lugs and blocks on studs, what operating cases say of them, readings taken at them. A block on a deleted part stays, where its host was.
  */
 export const removeItems = defineCommand({
 	name: 'remove-items',
@@ -45,6 +45,7 @@ export const removeItems = defineCommand({
 				if (has(starting, id)) delete starting[id];
 			}
 		}
+		for (const [id, { at, to }] of Object.entries(draft.readings)) if (gone.has(at.part) || gone.has(to.part)) delete draft.readings[id];
 		for (const id of cut) delete draft.conductors[id];
 		for (const id of gone) delete draft.parts[id];
 	}
