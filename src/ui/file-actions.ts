@@ -5,6 +5,7 @@ import { definitionOf } from '#core/parts';
 import type { Editor } from '#editor';
 import {
 	askToWrite,
+	diagramFromLink,
 	diskState,
 	fetchDiagram,
 	hasUnsavedChanges,
@@ -18,6 +19,8 @@ import {
 import { checksum, type Card, type KeptFile } from '#keeping';
 import { keepingTexts } from './keeping-texts.ts';
 import type { Keeping } from './keeping/keeping.svelte.ts';
+import { shareTexts } from './review-texts.ts';
+import { clearFragment } from './share/address.ts';
 import { texts } from './texts.ts';
 import type { View } from './view.svelte.ts';
 
@@ -30,6 +33,8 @@ export interface FileActions {
 	save(): Promise<void>;
 	/** A diagram kept in this browser. False when it was not opened. */
 	openKept(card: Card): Promise<boolean>;
+	/** The diagram in the fragment of an address, read only. */
+	openLink(fragment: string, options?: { readonly first?: boolean }): Promise<void>;
 	/** Asks what to do when something else has written the open file. */
 	lookAtDisk(): Promise<void>;
 	/** `first`: by itself, when the program starts. */
@@ -57,6 +62,10 @@ const fileOf = ({ fileName, handle, modifiedMs, diagram }: OpenedDiagram): KeptF
 export function createFileActions(editor: Editor, view: View, keeping: Keeping): FileActions {
 	/** Nothing is at risk where every change is kept; otherwise it is asked. */
 	async function mayLeave(): Promise<boolean> {
+		if (keeping.visit) {
+			const { leaveTitle: title, leave: text, leaveYes: yes, leaveNo: no } = shareTexts;
+			return !keeping.visit.unsaved || (await view.ask({ title, text, yes, no })) === true;
+		}
 		if ((await keeping.flush()) || !hasUnsavedChanges(editor.savedDiagram, editor.diagram)) return true;
 		const { discardTitle: title, discard: text, discardYes: yes, discardNo: no, discardSave: also } = texts.file;
 		const answer = await view.ask({ title, text, yes, no, also });
@@ -106,6 +115,29 @@ export function createFileActions(editor: Editor, view: View, keeping: Keeping):
 		editor.announce(said.join(' '));
 	}
 
+	async function openLink(fragment: string, { first = false } = {}): Promise<void> {
+		if (!first && !(await mayLeave())) return;
+		const outcome = await diagramFromLink(fragment);
+		if (outcome.status === 'done') {
+			const { diagram, notes } = outcome.value;
+			editor.load(diagram, '', notes);
+			keeping.beginVisit();
+			view.fitSoon();
+			editor.announce(
+				[shareTexts.opened(diagram.titleBlock.title || texts.file.untitled), ...unknownKinds(diagram), ...mended(notes)].join(' ')
+			);
+			return;
+		}
+		if (outcome.status === 'cancelled') return;
+		editor.load(emptyDiagram(), '');
+		keeping.begin();
+		clearFragment();
+		view.fitSoon();
+		const text = sentences(outcome.problems);
+		editor.refuse(text);
+		void view.ask({ title: shareTexts.brokenTitle, text, yes: texts.notice.close });
+	}
+
 	/** When the file was found changed and the user kept what is open: not asked again until it changes once more. */
 	let leftAsItIs: number | null = null;
 
@@ -148,6 +180,7 @@ export function createFileActions(editor: Editor, view: View, keeping: Keeping):
 			await save();
 		},
 		lookAtDisk,
+		openLink,
 		async openExample({ file, title }, { first = false } = {}) {
 			if (!(await mayLeave())) return;
 			const before = editor.diagram;

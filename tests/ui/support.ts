@@ -16,6 +16,7 @@ const files: FileActions = {
 	openFile: nothing,
 	save: nothing,
 	openExample: nothing,
+	openLink: nothing,
 	openKept: async () => true,
 	lookAtDisk: nothing
 };

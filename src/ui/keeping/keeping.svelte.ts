@@ -2,6 +2,7 @@
 import { serializeDiagram } from '#core/diagram';
 import type { Editor } from '#editor';
 import {
+	addDiagram,
 	askToPersist,
 	Bell,
 	Cabinet,
@@ -17,6 +18,9 @@ import {
 	type Opened
 } from '#keeping';
 import { keepingTexts as texts } from '../keeping-texts.ts';
+import { shareTexts } from '../review-texts.ts';
+import { clearFragment } from '../share/address.ts';
+import { Visit, VISITOR_MAY } from '../share/visit.svelte.ts';
 import { texts as windowTexts } from '../texts.ts';
 import type { View } from '../view.svelte.ts';
 import { dropTabDiagram, rememberTabDiagram, tabDiagram } from './tab-diagram.ts';
@@ -43,6 +47,8 @@ export class Keeping {
 	/** Of the open diagram; null before its first change. */
 	id = $state<DiagramKey | null>(null);
 	reading = $state(false);
+	/** Set while a diagram is looked at that is not kept: nothing of it reaches the store. */
+	visit = $state.raw<Visit | null>(null);
 	settled = $state(true);
 	fault = $state.raw<Fault | null>(null);
 	/** True while the other tab is being asked. */
@@ -67,6 +73,10 @@ export class Keeping {
 		});
 		this.#session.begin(editor.history);
 		this.#stopListening = editor.onStep((before, after) => {
+			if (this.visit) {
+				this.visit.unsaved = true;
+				return;
+			}
 			this.#session.step(before, after);
 			this.#changed();
 		});
@@ -89,9 +99,32 @@ export class Keeping {
 	/** What the editor has just loaded is not kept yet: a new diagram, an example, a file. */
 	begin(file: KeptFile | null = null): void {
 		this.file = file;
+		this.#endVisit();
 		this.#session.begin(this.editor.history, file);
 		dropTabDiagram();
 		this.#changed();
+	}
+
+	/** What the editor has just loaded is only looked at. What was open must be kept by now, or be given up. */
+	beginVisit(): void {
+		this.file = null;
+		this.#session.begin(this.editor.history);
+		this.visit = new Visit(this.editor.diagram);
+		this.#changed();
+	}
+
+	/** Makes what is looked at a diagram of one's own. */
+	async copyVisited(): Promise<void> {
+		const nowMs = Date.now();
+		try {
+			const id = await addDiagram(this.cabinet, this.editor.diagram, { createdMs: nowMs, changedMs: nowMs });
+			const card = await this.cabinet.card(id);
+			if (!card || !(await this.#open(card))) throw new Error(`Diagram ${id} was not opened.`);
+			this.editor.announce(shareTexts.copyMade);
+		} catch {
+			this.begin();
+			this.editor.announce(shareTexts.copyNotKept);
+		}
 	}
 
 	/** Opens a kept diagram. What is open must be kept, or be given up. */
@@ -108,6 +141,7 @@ export class Keeping {
 
 	/** The diagram was written to this file. */
 	saved(file: KeptFile): void {
+		if (this.visit) return;
 		this.file = file;
 		this.#session.setFile(file);
 		void this.#session.keepVersion('saved', this.editor.diagram);
@@ -138,6 +172,8 @@ export class Keeping {
 	async #open(card: Card): Promise<boolean> {
 		const opened = await this.#session.open(card.id);
 		if (opened.ok) {
+			this.#endVisit();
+			this.#changed();
 			const { lost } = opened.recovered;
 			const said = [texts.resumed(card.name || windowTexts.file.untitled), ...(lost > 0 ? [texts.lost(lost)] : [])];
 			this.editor.announce(said.join(' '));
@@ -164,7 +200,9 @@ export class Keeping {
 		if (!this.reading) this.asking = false;
 		this.settled = settled;
 		this.fault = fault;
-		this.editor.setReadOnly(this.reading ? texts.reading.refused : null);
+		if (this.reading) this.editor.setReadOnly(texts.reading.refused);
+		else if (this.visit) this.editor.setReadOnly(shareTexts.refused, VISITOR_MAY);
+		else this.editor.setReadOnly(null);
 		if (id === this.id) return;
 		this.id = id;
 		if (id === null) return;
@@ -172,6 +210,12 @@ export class Keeping {
 		void this.cabinet.putSetting(LAST, id).catch(() => undefined);
 		this.bell.ring({ kind: 'cards' });
 		if (!this.reading) this.#askToPersist();
+	}
+
+	#endVisit(): void {
+		if (!this.visit) return;
+		this.visit = null;
+		clearFragment();
 	}
 
 	/** Asked when there is something to keep, once in each visit. */
