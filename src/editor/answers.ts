@@ -4,6 +4,7 @@ import { thumbnails } from '#core/drawing';
 import { arrangementOf, remediesFor, tryOrder, type Difference, type StudArrangement, type StudTrial } from '#core/remedies';
 import type { Picture } from '#core/drawing';
 import type { PictureAsk } from './change-picture.ts';
+import { comparison, type CompareAsk, type Comparison } from './comparison.ts';
 import { fullBusOffer, type FullBusOffer } from './full-bus-offer.ts';
 import { picture } from './change-picture.ts';
 import { positionsOffer, type PositionsAsk, type PositionsOffer } from './positions-offer.ts';
@@ -52,6 +53,8 @@ export interface Questions {
 	readonly picture: { readonly ask: PictureAsk; readonly answer: Picture | null };
 	/** The whole drawing small, as SVG text for each theme; null for an empty sheet. */
 	readonly thumbnail: { readonly ask: { readonly sizePx: number }; readonly answer: ReturnType<typeof thumbnails> };
+	/** What differs between two revisions, or one and the diagram as it stands; null where one is not there. */
+	readonly compare: { readonly ask: CompareAsk; readonly answer: Comparison | null };
 	/** Every table of the packet, and the check's outcome in a sentence. */
 	readonly reports: { readonly ask: null; readonly answer: { readonly sections: readonly Section[]; readonly verdict: string } };
 }
@@ -97,6 +100,7 @@ const ANSWERS: {
 	sizing: (diagram) => sizingOffer(diagram),
 	picture,
 	thumbnail: (diagram, { sizePx }) => thumbnails(diagram, sizePx),
+	compare: comparison,
 	reports: (diagram) => reports(diagram)
 };
 

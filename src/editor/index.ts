@@ -6,6 +6,7 @@ export { copyText, deleteSelection, duplicate, nudge, pasteText, selectAll, turn
 export { hireCheckWorker, type CheckAnswer, type CheckRequest, type CheckWorker } from './checker.ts';
 export { Asker, hireAnswerWorker, type AnswerWorker, type Asked, type Told } from './asker.ts';
 export type { LoadLoss, QuestionKind, Questions, RemedyOffer } from './answers.ts';
+export type { CompareAsk, Comparison } from './comparison.ts';
 export type { FullBusOffer, PlacementOffer } from './full-bus-offer.ts';
 export type { PositionsOffer } from './positions-offer.ts';
 export type { SizingOffer } from './sizing-offer.ts';

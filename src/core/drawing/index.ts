@@ -6,4 +6,5 @@ export { routeRequests } from './route-requests.ts';
 export { insulationColour, type Insulation, type Use } from './colours.ts';
 export { drawPart } from './part.ts';
 export { nut, terminalRadiusMm } from './terminal.ts';
+export { changeMarks, withDrawnOver, type ChangeMarks, type ChangeSign } from './change-marks.ts';
 export { changedItems, pictureOfChange, type Picture } from './change-picture.ts';

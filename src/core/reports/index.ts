@@ -12,4 +12,5 @@ export { CAUTIONS } from './cautions.ts';
 export { assemblyOrder, PHASES, type AssemblyStep, type Phase } from './assembly.ts';
 export { conductorSchedule, cutList } from './conductors.ts';
 export { cutLength, type CutLength } from './cut-length.ts';
+export { changeSheet, changeSheetInput, FIGURE_NAMES, figureText, type ChangeSheetInput } from './change-sheet.ts';
 export { torqueText } from './studs.ts';

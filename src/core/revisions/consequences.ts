@@ -30,16 +30,21 @@ export function consequencesOf(before: Content, after: Content, changes: readonl
 		const keys = new Set(others.map(({ key }) => key));
 		return findings.filter(({ key }) => !keys.has(key));
 	};
-	const electrical = changes.filter(({ sort, how }) => sort === 'electrical' && how !== 'removed');
-	const of = (kind: 'stud' | 'conductor'): string[] => [
-		...new Set(electrical.filter(({ subject }) => subject.kind === kind).map(({ subject }) => subject.id))
-	];
 	return {
 		appeared: without(now.findings, old.findings),
 		gone: without(old.findings, now.findings),
 		moved: movedFigures(old, now),
-		retest: { studs: of('stud'), conductors: of('conductor') }
+		retest: retestOf(changes)
 	};
+}
+
+/** What the changes oblige to do again. */
+export function retestOf(changes: readonly DrawingChange[]): Consequences['retest'] {
+	const electrical = changes.filter(({ sort, how }) => sort === 'electrical' && how !== 'removed');
+	const of = (kind: 'stud' | 'conductor'): string[] => [
+		...new Set(electrical.filter(({ subject }) => subject.kind === kind).map(({ subject }) => subject.id))
+	];
+	return { studs: of('stud'), conductors: of('conductor') };
 }
 
 function movedFigures(old: CheckResult, now: CheckResult): readonly MovedFigure[] {
