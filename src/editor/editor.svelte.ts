@@ -66,7 +66,7 @@ export class Editor implements Pick<CanvasHost, 'run' | 'select' | 'setTool' | '
 	#message = $state.raw<Message>({ text: '', kind: 'done', serial: 0 });
 	#notes = $state.raw<readonly string[]>([]);
 	#readOnly = $state<string | null>(null);
-	#stillAllowed: ReadonlySet<string> = new Set();
+	#stillAllowed: readonly string[] = [];
 	#onStep: StepListener | null = null;
 	/** Name of the file it was opened from or saved to; empty for a diagram that was never saved. */
 	fileName = $state('');
@@ -170,7 +170,7 @@ export class Editor implements Pick<CanvasHost, 'run' | 'select' | 'setTool' | '
 	}
 
 	/** Refuses every change with this reason, until null, but for commands of these names. */
-	setReadOnly(reason: string | null, stillAllowed: ReadonlySet<string> = new Set()): void {
+	setReadOnly(reason: string | null, stillAllowed: readonly string[] = []): void {
 		this.#readOnly = reason;
 		this.#stillAllowed = stillAllowed;
 	}
@@ -188,7 +188,7 @@ export class Editor implements Pick<CanvasHost, 'run' | 'select' | 'setTool' | '
 
 	/** Runs a command as one undo step; with a `group`, runs close in time become one. Says and returns why it was refused. */
 	run(command: Command, options: { group?: string; quiet?: boolean } = {}): string | null {
-		const reason = (this.#stillAllowed.has(command.name) ? null : this.#readOnly) ?? command.refuse(this.diagram);
+		const reason = (this.#stillAllowed.includes(command.name) ? null : this.#readOnly) ?? command.refuse(this.diagram);
 		if (reason !== null) {
 			this.#say(reason, 'refused');
 			return reason;
