@@ -5,6 +5,7 @@ import { line, text, type Primitive } from '#core/graphics';
 import { describe } from '#core/parts';
 import type { Section, Table } from '#core/reports';
 import { drawingPages, drawingSheets, placesOf, type DrawingSheets, type Placing } from './drawing-sheets.ts';
+import { putFigures } from './figures.ts';
 import { Flow, MARGIN_MM } from './flow.ts';
 import { labelSheets } from './label-sheets.ts';
 import type { Measure, Page } from './page.ts';
@@ -80,7 +81,10 @@ function bind(section: Section, input: PacketInput, options: PacketOptions, shee
 
 const filledWith = (tables: readonly Table[], size: Size, sizes: typeof PLAIN, measure: Measure): readonly (readonly Primitive[])[] => {
 	const flow = new Flow(size, sizes, measure);
-	for (const table of tables) flow.table(table);
+	for (const table of tables) {
+		flow.table(table);
+		putFigures(flow, table, measure);
+	}
 	return flow.sheets;
 };
 

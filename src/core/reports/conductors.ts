@@ -2,7 +2,7 @@
 import type { ConductorFigures } from '#core/check';
 import { gaugeText } from '#core/conductors';
 import type { Conductor, ConductorId } from '#core/diagram';
-import { insulationColour } from '#core/drawing';
+import { insulationColour, type Insulation } from '#core/drawing';
 import { ASSUMED_LENGTH_M } from '#core/network';
 import { deviceName, listed, type Study } from '#core/rules';
 import { ampsText, metresText } from '#core/units';
@@ -128,12 +128,15 @@ export function cutList(input: ReportInput) {
 
 const POLES = { positive: 'positive', negative: 'negative', shorted: 'both', floating: 'neither' } as const;
 
-/** The colour to buy, as drawn. */
-export function colourName({ study, diagram, check }: ReportInput, id: ConductorId): string {
+/** The colour of the insulation, as drawn. */
+export function insulationOf({ study, diagram, check }: ReportInput, id: ConductorId): Insulation {
 	const conductor = diagram.conductors[id]!;
 	const isBond = (['from', 'to'] as const).some((end) => endOf(study, id, end).terminal?.role === 'chassis');
-	return insulationColour(conductor, isBond ? 'bond' : (check.conductors[id]?.pole ?? 'floating'), diagram).replace('-', ' and ');
+	return insulationColour(conductor, isBond ? 'bond' : (check.conductors[id]?.pole ?? 'floating'), diagram);
 }
+
+/** The colour to buy. */
+export const colourName = (input: ReportInput, id: ConductorId): string => insulationOf(input, id).replace('-', ' and ');
 
 function conditions({ environment, bundleCount, sheathed, use }: Conductor): string {
 	return [

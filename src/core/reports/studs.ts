@@ -1,10 +1,13 @@
 /** The stud schedule: what sits where, in which order, and how tight. */
+import type { ConductorId } from '#core/diagram';
+import { drawElevation } from '#core/elevation';
 import { stackCurrents, type Study } from '#core/rules';
-import { jointsOf, threadText, type Stack } from '#core/studs';
+import { jointsOf, threadText, type Joint, type Stack } from '#core/studs';
 import { thread, type ThreadId } from '#core/tables';
 import { compactNumber } from '#core/units';
 import type { ReportInput } from './input.ts';
-import { handColumn, numberColumn, table, textColumn } from './table.ts';
+import { insulationOf } from './conductors.ts';
+import { handColumn, numberColumn, table, textColumn, type Figure } from './table.ts';
 import { naturally } from './words.ts';
 
 /** lbf·in in one newton metre: 1 lbf = 4.4482216 N, 1 in = 0.0254 m. */
@@ -25,10 +28,26 @@ export const stacksInOrder = (study: Study): Stack[] =>
 		.filter(({ terminal }) => terminal.kind === 'stud' && terminal.mountingPlate !== true)
 		.toSorted((a, b) => naturally(study.studName(a.key), study.studName(b.key)));
 
-export function studSchedule({ study, check }: ReportInput) {
+/** Where more than one thing is stacked the order matters, and a drawing shows it. */
+const FIGURE_EM = { widthEm: 43, heightEm: 20 };
+
+function figureOf(input: ReportInput, stack: Stack, joints: readonly Joint[]): Figure | null {
+	const things = stack.layers.filter(({ item }) => item.kind === 'lug' || item.kind === 'block' || item.kind === 'fuse').length;
+	if (things < 2) return null;
+	const insulation = (id: ConductorId) => `conductor:${insulationOf(input, id)}` as const;
+	const { box, primitives, textMm } = drawElevation({ diagram: input.diagram, stack, joints, marks: [], insulation }, FIGURE_EM);
+	const { thread } = stack.terminal;
+	const caption = [input.study.studName(stack.key), ...(thread === null ? [] : [torqueText(thread)])].join(': ');
+	return { caption, box, primitives, textMm };
+}
+
+export function studSchedule(input: ReportInput) {
+	const { study, check } = input;
 	const rows = stacksInOrder(study).map((stack) => {
 		const { key, terminal, terminalCount, heightMm, threadLeftMm } = stack;
-		const hottest = jointsOf(stack, stackCurrents(study, stack)).reduce((most, { currentA }) => Math.max(most, currentA), 0);
+		const joints = jointsOf(stack, stackCurrents(study, stack));
+		const figure = figureOf(input, stack, joints);
+		const hottest = joints.reduce((most, { currentA }) => Math.max(most, currentA), 0);
 		return {
 			cells: {
 				stud: study.studName(key),
@@ -41,7 +60,8 @@ export function studSchedule({ study, check }: ReportInput) {
 				current: hottest,
 				torque: terminal.thread === null ? '' : torqueText(terminal.thread),
 				done: null
-			}
+			},
+			...(figure ? { figure } : {})
 		};
 	});
 	const assumed = stacksInOrder(study).filter(({ hardwareAssumed }) => hardwareAssumed).length;

@@ -22,10 +22,13 @@ export interface Column<Id extends string = string> {
 	readonly byHand?: boolean;
 }
 
-/** A drawing that goes with a row, millimetres at full size. */
+/** A drawing that goes with a row. */
 export interface Figure {
+	readonly caption: string;
 	readonly box: Box;
 	readonly primitives: readonly Primitive[];
+	/** Size of its text in its own units: what it has to be enlarged by to be read follows from it. */
+	readonly textMm: number;
 }
 
 export interface Row<Id extends string = string> {
