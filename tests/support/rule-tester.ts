@@ -52,7 +52,7 @@ export function testRule(rule: Rule, { valid, invalid }: RuleCases): void {
 }
 
 /** Findings of one rule, after the checks that hold for every finding. */
-export function findings(rule: Rule, diagram: Diagram): Finding[] {
+export function findings(rule: Rule, diagram: Diagram): readonly Finding[] {
 	const before = JSON.stringify(diagram);
 	const study = buildStudy(deepFreeze(structuredClone(diagram)));
 	const found = runRules(study, [rule]);

@@ -1,8 +1,10 @@
+import type { Link } from '#core/parts';
 import { ampsText, percentText } from '#core/units';
 import { continuousCases } from './banks.ts';
 import { defineRule } from './define.ts';
 import type { PartView, Study } from './study.ts';
 import { partSubject } from './subjects.ts';
+import { conductorsByNode } from './wiring.ts';
 import { listed, partName } from './words.ts';
 
 /** What changing places must save of the bar’s heat, and how full the bar must be: common practice, no source. */
@@ -64,7 +66,7 @@ function barOf(study: Study, part: PartView): Bar | null {
 	const node = (end: string): number => network.nodeOf.get(`${part.id}.${end}`)!;
 	const bars = part.links.filter(({ kind }) => kind === 'segment');
 	const fuses = part.links.filter(({ kind }) => kind === 'protective');
-	if (part.definition?.group !== 'distribution' || bars.length < 2 || fuses.length < 2) return null;
+	if (part.definition?.group !== 'distribution' || bars.length < 2 || fuses.length < 2 || !isChain(bars)) return null;
 	const row = bars.flatMap((link, index) => ('between' in link ? (index === 0 ? link.between : [link.between[1]]) : [])).map(node);
 	const branchOf = (id: string) => network.branches[network.branchOfLink.get(`${part.id}.${id}`)!]!;
 	const names: Record<number, string> = {};
@@ -72,7 +74,7 @@ function barOf(study: Study, part: PartView): Bar | null {
 		const { a, b } = branchOf(id);
 		const place = row.findIndex((on) => on === a || on === b);
 		const outer = row[place] === a ? b : a;
-		const lands = study.conductors.filter(({ branch }) => branch.a === outer || branch.b === outer);
+		const lands = (conductorsByNode(study).get(outer) ?? []).map(study.conductor);
 		if (place < 0 || lands.length === 0) return [];
 		names[place] = lands.map(({ name }) => name).join(' with ');
 		return [place];
@@ -89,6 +91,13 @@ function barOf(study: Study, part: PartView): Bar | null {
 	const ratedA = Math.max(...bars.map((link) => ('ratedA' in link ? (link.ratedA ?? Infinity) : Infinity)));
 	return { ratedA, row, places, names, broughtA };
 }
+
+/** One bar in a row, not strips beside each other. */
+const isChain = (bars: readonly Link[]): boolean =>
+	bars.every((bar, index) => {
+		const before = bars[index - 1];
+		return !before || ('between' in before && 'between' in bar && before.between[1] === bar.between[0]);
+	});
 
 /** With the circuits of `order` on the bar’s places, in the worst case: largest current, and the sum of its squares along the bar. */
 function loadingOf({ places, broughtA }: Bar, order: readonly number[]): { readonly largestA: number; readonly heat: number } {

@@ -4,6 +4,7 @@ import { ampsText } from '#core/units';
 import { deviceName, exceeds } from './conductor-words.ts';
 import { defineRule } from './define.ts';
 import { devicesOf } from './device-limits.ts';
+import { groupBy } from './group-by.ts';
 import { choiceOf, numberOf } from './params.ts';
 import { conductorSubject, partSubject, subjects } from './subjects.ts';
 import { capital, listed, partName } from './words.ts';
@@ -30,10 +31,11 @@ export const holderLimit = defineRule({
 	},
 
 	*check(study) {
+		const devices = groupBy(devicesOf(study), ({ origin }) => origin.part);
 		for (const part of study.parts) {
 			const limitA = numberOf(part, 'holderA') ?? numberOf(part, 'wayRatedA') ?? numberOf(part, 'positionRatedA');
 			if (limitA !== null) {
-				const over = devicesOf(study).filter(({ origin, device }) => origin.part === part.id && exceeds(device.ratingA, limitA));
+				const over = (devices.get(part.id) ?? []).filter(({ device }) => exceeds(device.ratingA, limitA));
 				if (over.length > 0) {
 					const largestA = Math.max(...over.map(({ device }) => device.ratingA));
 					const names = listed(over.map(({ origin }) => deviceName(study, origin)));
