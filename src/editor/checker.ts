@@ -36,6 +36,9 @@ export interface CheckListener {
 /** Restarts in a row without an answer after which the checker gives up until the next diagram. */
 const RESTARTS = 3;
 
+/** A worker that died without a word is taken for dead after this: ten times what the largest diagrams need. */
+export const SILENCE_MS = 45_000;
+
 export class Checker {
 	#worker: CheckWorker | null = null;
 	#running: CheckRequest | null = null;
@@ -43,6 +46,7 @@ export class Checker {
 	#serial = 0;
 	#restarts = 0;
 	#stopped = false;
+	#silence: ReturnType<typeof setTimeout> | undefined;
 
 	constructor(
 		private readonly makeWorker: () => CheckWorker,
@@ -81,6 +85,8 @@ export class Checker {
 			this.#worker ??= this.#hire();
 			this.#running = { serial: (this.#serial += 1), diagram };
 			this.#worker.postMessage(this.#running);
+			clearTimeout(this.#silence);
+			this.#silence = setTimeout(() => this.#replace('it gave no answer'), SILENCE_MS);
 		} catch (error) {
 			this.#replace(error instanceof Error ? error.message : String(error));
 		}
@@ -99,6 +105,7 @@ export class Checker {
 	#answered(answer: CheckAnswer): void {
 		if (answer.serial !== this.#running?.serial) return;
 		const { diagram } = this.#running;
+		clearTimeout(this.#silence);
 		this.#running = null;
 		this.#restarts = 0;
 		if ('result' in answer) this.listener.checked(answer.result, diagram);
@@ -121,6 +128,7 @@ export class Checker {
 	}
 
 	#dropWorker(): void {
+		clearTimeout(this.#silence);
 		this.#worker?.terminate();
 		this.#worker = null;
 	}

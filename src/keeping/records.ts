@@ -63,7 +63,8 @@ export interface Thumbnail {
 const patch = z.object({
 	op: z.enum(['add', 'remove', 'replace']),
 	path: z.array(z.union([z.string(), z.number()])),
-	value: z.unknown()
+	// A removal has none.
+	value: z.unknown().optional()
 });
 const entry: z.ZodType<Entry> = z.object({
 	label: z.string(),

@@ -156,6 +156,7 @@ export class Session {
 	async forceTurn(): Promise<void> {
 		if (this.#id === null || this.#state === 'editing') return;
 		const id = this.#id;
+		this.#waiting?.abort();
 		const turn = await this.#options.turns.force(id);
 		if (turn) await this.#gotTurn(id, turn);
 	}
@@ -274,7 +275,6 @@ export class Session {
 
 	async #gotTurn(id: DiagramKey, turn: Turn): Promise<void> {
 		clearTimeout(this.#asked);
-		this.#waiting?.abort();
 		this.#waiting = null;
 		const opened = await this.#enter(id, turn).catch(() => null);
 		if (!opened?.ok) return turn.release();

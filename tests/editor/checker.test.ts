@@ -1,6 +1,7 @@
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import type { Finding } from '#core/rules';
 import { moveParts } from '#core/diagram';
+import { SILENCE_MS } from '../../src/editor/checker.ts';
 import { newEditor, twoParts } from './support.ts';
 
 const step = moveParts({ parts: ['E1'], by: { x: 5, y: 0 } });
@@ -94,6 +95,18 @@ describe('the check', () => {
 		workers[1]!.answer();
 		expect(editor.checkFault).toBeNull();
 		expect(editor.checking).toBe(false);
+	});
+
+	test('takes a worker that says nothing for dead, tells so and goes on', () => {
+		vi.useFakeTimers();
+		const { editor, workers } = newEditor();
+		vi.advanceTimersByTime(SILENCE_MS);
+		vi.useRealTimers();
+		expect(workers[0]!.terminated).toBe(true);
+		expect(editor.checkFault).toMatch(/started again.*gave no answer/);
+		editor.run(step);
+		workers[1]!.answer();
+		expect(editor.checkFault).toBeNull();
 	});
 
 	test('does not send the diagram that killed a worker again by itself', () => {
