@@ -22,6 +22,8 @@ export interface Written {
 /** Snapshots kept of each diagram: should the newest be damaged, the one before leads to the same history. */
 const SNAPSHOTS = 2;
 
+const LAST = 'last-diagram';
+
 /** With "strict" the browser says done only when it is on the disk. */
 const STRICT = { durability: 'strict' } as const;
 
@@ -69,11 +71,16 @@ export class Cabinet {
 		await (await this.#open()).put('owners', mark, id);
 	}
 
-	/** A diagram that was not in the cabinet, claimed in the same breath. */
-	async create(mark: string, { card, snapshot, steps }: Written & { readonly snapshot: SnapshotRecord }): Promise<void> {
-		const tx = (await this.#open()).transaction(['owners', 'cards', 'snapshots', 'journal'], 'readwrite', STRICT);
+	/** A diagram that was not in the cabinet, claimed in the same breath. With `last`, it is the one to open next time. */
+	async create(
+		mark: string,
+		{ card, snapshot, steps }: Written & { readonly snapshot: SnapshotRecord },
+		{ last = false } = {}
+	): Promise<void> {
+		const tx = (await this.#open()).transaction(['owners', 'cards', 'snapshots', 'journal', 'settings'], 'readwrite', STRICT);
 		await Promise.all([
 			tx.objectStore('owners').put(mark, card.id),
+			...(last ? [tx.objectStore('settings').put(card.id, LAST)] : []),
 			tx.objectStore('cards').put(card),
 			tx.objectStore('snapshots').put(snapshot),
 			...steps.map((step) => tx.objectStore('journal').put(step)),
@@ -143,11 +150,12 @@ export class Cabinet {
 		await (await this.#open()).put('thumbnails', thumbnail);
 	}
 
-	async setting(key: string): Promise<string | undefined> {
-		return (await this.#open()).get('settings', key);
+	/** The diagram that was open last, in any tab. */
+	async last(): Promise<DiagramKey | undefined> {
+		return (await this.#open()).get('settings', LAST);
 	}
 
-	async putSetting(key: string, value: string): Promise<void> {
-		await (await this.#open()).put('settings', value, key);
+	async putLast(id: DiagramKey): Promise<void> {
+		await (await this.#open()).put('settings', id, LAST);
 	}
 }

@@ -149,7 +149,8 @@ export class Writer {
 		// A snapshot must hold exactly the steps written with it: `#pending` is all there is, now.
 		const full = this.#snapshotWanted || this.#steps >= STEPS || this.#characters >= CHARACTERS;
 		try {
-			if (this.#first) await cabinet.create(mark, { card, steps, snapshot: snapshotRecord(id, this.#seq - steps.length, this.#first) });
+			if (this.#first)
+				await cabinet.create(mark, { card, steps, snapshot: snapshotRecord(id, this.#seq - steps.length, this.#first) }, { last: true });
 			else await cabinet.append(mark, { card, steps, snapshot: full ? snapshotRecord(id, this.#seq, this.#history) : null });
 		} catch (error) {
 			this.#cardChanged = true;

@@ -1,8 +1,15 @@
 /** Work survives: closed tabs, killed pages, a full disk, a newer or damaged store, two tabs, a file changed on the disk. */
 import { readFile } from 'node:fs/promises';
 import { expect, test, type BrowserContext, type Page } from '@playwright/test';
-import { openApp } from './support/app.ts';
+import { openApp, type App } from './support/app.ts';
 import { bystander, damageLastStep, diagramText, kept, makeNewerStore, storeVersion, title } from './support/kept.ts';
+
+/** A first visit: the example is on the sheet. */
+async function first(page: Page): Promise<App> {
+	const app = await openApp(page);
+	await expect(title(page)).toHaveValue(/Ridge Post/);
+	return app;
+}
 
 /** A second visit: another page of the same browser. */
 async function visit(context: BrowserContext): Promise<Page> {
@@ -19,7 +26,7 @@ async function renamed(page: Page, name: string): Promise<void> {
 }
 
 test('a closed tab comes back with its last change, and can undo it', async ({ page, context }) => {
-	await openApp(page);
+	await first(page);
 	await title(page).fill('Second try');
 	await page.getByRole('application').focus();
 	await page.keyboard.press('Control+a');
@@ -39,7 +46,7 @@ test('a closed tab comes back with its last change, and can undo it', async ({ p
 });
 
 test('leaving asks nothing while every change is kept', async ({ page }) => {
-	await openApp(page);
+	await first(page);
 	await renamed(page, 'Kept');
 	let asked = false;
 	page.on('dialog', (dialog) => {
@@ -54,11 +61,10 @@ test('leaving asks nothing while every change is kept', async ({ page }) => {
 });
 
 test('a full disk is said, work goes on, and is kept when there is room again', async ({ page, context, baseURL }) => {
-	await openApp(page);
-	await renamed(page, 'Before');
 	const origin = new URL(baseURL!).origin;
 	const browser = await context.newCDPSession(page);
 	await browser.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 1 });
+	await first(page);
 	await title(page).fill('While full');
 	await expect(banner(page, 'There is no room left on this device')).toBeVisible();
 	await expect(banner(page, 'Save the diagram as a file now')).toBeVisible();
@@ -73,6 +79,7 @@ test('a full disk is said, work goes on, and is kept when there is room again', 
 	await expect(page.getByRole('button', { name: 'Kept', exact: true })).toBeVisible({ timeout: 40_000 });
 	await page.close();
 	const later = await visit(context);
+	await expect(title(later)).toHaveValue('While full');
 	expect(await diagramText(later)).toBe(drawn);
 });
 
@@ -84,7 +91,7 @@ test('a write that fails is said and tried again', async ({ page, context }) => 
 			return put.apply(this, args as Parameters<typeof put>);
 		};
 	});
-	await openApp(page);
+	await first(page);
 	await renamed(page, 'Before');
 	await page.evaluate(() => sessionStorage.setItem('fail', 'yes'));
 	await title(page).fill('After');
@@ -100,6 +107,7 @@ test('a store from a newer version is left alone, and said; work goes on', async
 	const aside = await bystander(context);
 	await makeNewerStore(aside);
 	await openApp(page);
+	await expect(title(page)).toHaveValue(/Ridge Post/);
 	await expect(banner(page, 'kept by a newer version of this program')).toBeVisible();
 	await title(page).fill('Still drawing');
 	await expect(page).toHaveTitle(/Still drawing/);
@@ -108,7 +116,7 @@ test('a store from a newer version is left alone, and said; work goes on', async
 });
 
 test('a store thrown away under the open diagram gets it back', async ({ page, context }) => {
-	await openApp(page);
+	await first(page);
 	await renamed(page, 'Before');
 	const aside = await bystander(context);
 	await aside.evaluate(() => indexedDB.deleteDatabase('wireworthy'));
@@ -120,7 +128,7 @@ test('a store thrown away under the open diagram gets it back', async ({ page, c
 });
 
 test('a damaged journal opens up to the damage, and says what is missing', async ({ page, context }) => {
-	await openApp(page);
+	await first(page);
 	await title(page).fill('Whole');
 	await page.getByRole('application').focus();
 	await page.keyboard.press('Control+a');
@@ -159,7 +167,7 @@ test('a check worker that dies while solving is replaced; the drawing is not tou
 		};
 	});
 	await page.clock.install();
-	const app = await openApp(page);
+	const app = await first(page);
 	await expect(app.findings.getByRole('listitem').first()).toBeVisible();
 	await page.evaluate(() => sessionStorage.setItem('kill', 'yes'));
 	await title(page).fill('Mid-solve');
@@ -172,7 +180,7 @@ test('a check worker that dies while solving is replaced; the drawing is not tou
 });
 
 test('two tabs: one edits, the other reads live, asks, and gets its turn', async ({ page, context }) => {
-	await openApp(page);
+	await first(page);
 	await renamed(page, 'Shared');
 	const second = await visit(context);
 	await expect(second.getByText('This diagram is being edited in another tab')).toBeVisible();
@@ -199,7 +207,7 @@ test('two tabs: one edits, the other reads live, asks, and gets its turn', async
 });
 
 test('the diagrams: find, copy, rename, bin and put back, go back to a version, all as one file', async ({ page }, info) => {
-	await openApp(page);
+	await first(page);
 	await renamed(page, 'Boat');
 	const dialog = page.getByRole('dialog');
 	const open = () => page.getByRole('button', { name: 'Diagrams', exact: true }).click();
@@ -245,7 +253,7 @@ test('the diagrams: find, copy, rename, bin and put back, go back to a version, 
 });
 
 test('a file that something else has written is noticed, and never written over unasked', async ({ page }) => {
-	await openApp(page);
+	await first(page);
 	// A file of the browser's own is a real file handle, without the chooser of the operating system.
 	await page.evaluate(() => {
 		Object.assign(window, {

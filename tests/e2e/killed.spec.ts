@@ -53,7 +53,7 @@ test(`killed ${KILLS} times while editing, nothing older than a second is lost`,
 	const random = randomFrom(seed);
 	let page = await context.newPage();
 	await openApp(page);
-	await expect(page.getByText('26 parts · 35 conductors')).toBeVisible();
+	await expect(title(page)).toHaveValue(/Ridge Post/);
 	const known: Known[] = [{ atMs: 0, number: 0, text: await diagramText(page) }];
 	let [newest, inFlight, oldestLostMs] = [0, 0, 0];
 
@@ -81,7 +81,7 @@ test(`killed ${KILLS} times while editing, nothing older than a second is lost`,
 		if (lost) oldestLostMs = Math.max(oldestLostMs, killedMs - lost.atMs);
 		newest = Math.max(number, known.at(-1)!.number);
 		known.splice(0, known.length, { atMs: 0, number, text: back });
-		await expect(page.getByRole('button', { name: 'Undo' }), story).not.toHaveAttribute('aria-disabled');
+		if (number > 0) await expect(page.getByRole('button', { name: 'Undo' }), story).not.toHaveAttribute('aria-disabled');
 	}
 	const figures = `${KILLS} kills, ${newest} edits, oldest edit lost ${oldestLostMs} ms before the kill, ${inFlight} times an edit under way was kept`;
 	console.log(figures);

@@ -36,7 +36,6 @@ const ownMeans = (): Means => ({ cabinet: new Cabinet(), turns: new Turns(), bel
 
 /** How long leaving waits for the disk. */
 const FLUSH_MS = 3_000;
-const LAST = 'last-diagram';
 
 export class Keeping {
 	readonly cabinet: Cabinet;
@@ -56,6 +55,8 @@ export class Keeping {
 	/** The file of what is open. */
 	file = $state.raw<KeptFile | null>(null);
 	#askedToPersist = false;
+	/** Why the store could not even be opened; until something can be kept. */
+	#startFault: Fault | null = null;
 
 	constructor(
 		private readonly editor: Editor,
@@ -85,13 +86,14 @@ export class Keeping {
 	/** Opens what was open last, in this tab or in any. False when there is nothing to open. */
 	async start(): Promise<boolean> {
 		try {
-			const id = tabDiagram() ?? (await this.cabinet.setting(LAST));
+			const id = tabDiagram() ?? (await this.cabinet.last());
 			const card = id === undefined ? undefined : await this.cabinet.card(id);
 			// Whoever began to draw meanwhile keeps the drawing.
 			if (!card || card.binnedMs !== null || this.#session.id !== null) return false;
 			return await this.#open(card);
 		} catch (error) {
-			this.fault = faultOf(error);
+			this.#startFault = faultOf(error);
+			this.#changed();
 			return false;
 		}
 	}
@@ -177,6 +179,7 @@ export class Keeping {
 			const { lost } = opened.recovered;
 			const said = [texts.resumed(card.name || windowTexts.file.untitled), ...(lost > 0 ? [texts.lost(lost)] : [])];
 			this.editor.announce(said.join(' '));
+			void this.cabinet.putLast(card.id).catch(() => undefined);
 			if (lost > 0)
 				void this.view.ask({ title: card.name || windowTexts.file.untitled, text: texts.lost(lost), yes: windowTexts.notice.close });
 			return true;
@@ -199,7 +202,8 @@ export class Keeping {
 		this.reading = state === 'reading';
 		if (!this.reading) this.asking = false;
 		this.settled = settled;
-		this.fault = fault;
+		if (id !== null && settled) this.#startFault = null;
+		this.fault = fault ?? this.#startFault;
 		if (this.reading) this.editor.setReadOnly(texts.reading.refused);
 		else if (this.visit) this.editor.setReadOnly(shareTexts.refused, VISITOR_MAY);
 		else this.editor.setReadOnly(null);
@@ -207,7 +211,6 @@ export class Keeping {
 		this.id = id;
 		if (id === null) return;
 		rememberTabDiagram(id);
-		void this.cabinet.putSetting(LAST, id).catch(() => undefined);
 		this.bell.ring({ kind: 'cards' });
 		if (!this.reading) this.#askToPersist();
 	}
