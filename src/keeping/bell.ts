@@ -14,7 +14,7 @@ export type Call =
 	| { readonly kind: 'cards' };
 
 export class Bell {
-	readonly #channel: BroadcastChannel | null;
+	#channel: BroadcastChannel | null;
 	readonly #heard = new Set<(call: Call) => void>();
 
 	constructor(name = 'wireworthy') {
@@ -34,5 +34,6 @@ export class Bell {
 
 	close(): void {
 		this.#channel?.close();
+		this.#channel = null;
 	}
 }

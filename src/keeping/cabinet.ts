@@ -1,10 +1,18 @@
 /**
  * The cabinet of kept diagrams. Each call is one transaction: it happens whole or not at all, and rejects with what
- * the browser said. Who writes to a diagram must have claimed it; a later claim shuts the earlier one out.
+ * the browser said. Who writes to a diagram must have claimed or created it; a later claim shuts the earlier one out.
  */
 import { allOf, openDatabase, type Database } from './database.ts';
 import { KeepingError } from './fault.ts';
-import type { Card, DiagramKey, JournalRecord, SnapshotRecord, Thumbnail, VersionRecord } from './records.ts';
+import {
+	stepRecord,
+	type Card,
+	type DiagramKey,
+	type JournalRecord,
+	type SnapshotRecord,
+	type Thumbnail,
+	type VersionRecord
+} from './records.ts';
 
 export interface Kept {
 	readonly card: Card;
@@ -16,7 +24,6 @@ export interface Kept {
 export interface Written {
 	readonly card: Card;
 	readonly steps: readonly JournalRecord[];
-	readonly snapshot: SnapshotRecord | null;
 }
 
 /** Snapshots kept of each diagram: should the newest be damaged, the one before leads to the same history. */
@@ -26,6 +33,8 @@ const LAST = 'last-diagram';
 
 /** With "strict" the browser says done only when it is on the disk. */
 const STRICT = { durability: 'strict' } as const;
+
+const isTaken = (error: unknown): boolean => error instanceof DOMException && ['ConstraintError', 'AbortError'].includes(error.name);
 
 export class Cabinet {
 	#database: Promise<Database> | null = null;
@@ -66,48 +75,83 @@ export class Cabinet {
 		return { card, snapshots: snapshots.reverse(), steps };
 	}
 
-	/** From now on only `mark` may write to this diagram. */
-	async claim(id: DiagramKey, mark: string): Promise<void> {
-		await (await this.#open()).put('owners', mark, id);
+	/**
+	 * Reads a diagram and marks in its journal that it is edited from here on: a step that another tab adds later finds its
+	 * place taken, whatever that tab believes.
+	 */
+	async claim(id: DiagramKey, mark: string): Promise<Kept> {
+		const tx = (await this.#open()).transaction(['cards', 'snapshots', 'journal'], 'readwrite');
+		const [card, snapshots, steps] = await Promise.all([
+			tx.objectStore('cards').get(id),
+			tx.objectStore('snapshots').getAll(allOf(id)),
+			tx.objectStore('journal').getAll(allOf(id))
+		]);
+		if (!card) throw new KeepingError('gone');
+		const last = Math.max(0, ...[...snapshots.slice(-1), ...steps.slice(-1)].map(({ seq }) => seq));
+		const turn = stepRecord(id, last + 1, { kind: 'turn', mark });
+		await Promise.all([tx.objectStore('journal').add(turn), tx.done]);
+		return { card, snapshots: snapshots.reverse(), steps: [...steps, turn] };
 	}
 
-	/** A diagram that was not in the cabinet, claimed in the same breath. With `last`, it is the one to open next time. */
-	async create(
-		mark: string,
-		{ card, snapshot, steps }: Written & { readonly snapshot: SnapshotRecord },
-		{ last = false } = {}
-	): Promise<void> {
-		const tx = (await this.#open()).transaction(['owners', 'cards', 'snapshots', 'journal', 'settings'], 'readwrite', STRICT);
-		await Promise.all([
-			tx.objectStore('owners').put(mark, card.id),
-			...(last ? [tx.objectStore('settings').put(card.id, LAST)] : []),
-			tx.objectStore('cards').put(card),
+	/** A diagram that was not in the cabinet. With `last`, it is the one to open next time. */
+	async create({ card, snapshot, steps }: Written & { readonly snapshot: SnapshotRecord }, { last = false } = {}): Promise<void> {
+		const tx = (await this.#open()).transaction(['cards', 'snapshots', 'journal', 'settings'], 'readwrite', STRICT);
+		const work = [
 			tx.objectStore('snapshots').put(snapshot),
 			...steps.map((step) => tx.objectStore('journal').put(step)),
-			tx.done
-		]);
+			tx.objectStore('cards').put(card),
+			...(last ? [tx.objectStore('settings').put(card.id, LAST)] : [])
+		];
+		tx.commit();
+		await Promise.all([...work, tx.done]);
 	}
 
-	/** The next steps of a claimed diagram. With a snapshot, steps that are no longer needed are thrown away. */
-	async append(mark: string, { card, snapshot, steps }: Written): Promise<void> {
-		const { id } = card;
-		const tx = (await this.#open()).transaction(['owners', 'cards', 'snapshots', 'journal'], 'readwrite', STRICT);
-		const [cards, snapshots, journal] = [tx.objectStore('cards'), tx.objectStore('snapshots'), tx.objectStore('journal')];
-		const owner = await tx.objectStore('owners').get(id);
-		if (owner !== mark) {
-			tx.abort();
-			await tx.done.catch(() => undefined);
-			throw new KeepingError(owner === undefined ? 'gone' : 'elsewhere');
+	/**
+	 * The next steps of a diagram. They are handed to the browser whole, at once: should the page die now, they are kept.
+	 * Rejects with "elsewhere" when another tab has taken their place, with "gone" when there is nothing they could follow.
+	 */
+	async append({ card, steps }: Written): Promise<void> {
+		const tx = (await this.#open()).transaction(['cards', 'snapshots', 'journal'], 'readwrite', STRICT);
+		const base = tx
+			.objectStore('snapshots')
+			.getKey(allOf(card.id))
+			.catch(() => 'unknown');
+		const work = [...steps.map((step) => tx.objectStore('journal').add(step)), tx.objectStore('cards').put(card)];
+		tx.commit();
+		try {
+			await Promise.all([...work, tx.done]);
+		} catch (error) {
+			if (!(await this.#areThere(steps))) throw isTaken(error) ? new KeepingError('elsewhere') : error;
 		}
-		const older = snapshot ? (await snapshots.getAllKeys(allOf(id))).filter(([, seq]) => seq !== snapshot.seq).reverse() : [];
-		const work: Promise<unknown>[] = [cards.put(card), ...steps.map((step) => journal.put(step))];
-		if (snapshot) {
-			work.push(snapshots.put(snapshot));
-			work.push(...older.slice(SNAPSHOTS - 1).map((key) => snapshots.delete(key)));
-			const needed = older.at(SNAPSHOTS - 2);
-			if (needed) work.push(journal.delete(IDBKeyRange.bound([id, 0], needed)));
-		}
-		await Promise.all([...work, tx.done]);
+		if ((await base) === undefined) throw new KeepingError('gone');
+	}
+
+	/** An earlier try may have been kept although the browser could not say so any more. */
+	async #areThere(steps: readonly JournalRecord[]): Promise<boolean> {
+		if (steps.length === 0) return false;
+		const journal = (await this.#open()).transaction('journal').store;
+		const found = await Promise.all(steps.map(({ id, seq }) => journal.get([id, seq])));
+		return found.every((record, index) => record?.text === steps[index]!.text);
+	}
+
+	/**
+	 * Begins the journal anew from here; steps that are no longer needed are thrown away. Rejects with "elsewhere" when
+	 * there are steps after `written`, the last one known to the caller.
+	 */
+	async renew(snapshot: SnapshotRecord, written: number): Promise<void> {
+		const { id } = snapshot;
+		const tx = (await this.#open()).transaction(['snapshots', 'journal'], 'readwrite', STRICT);
+		const [snapshots, journal] = [tx.objectStore('snapshots'), tx.objectStore('journal')];
+		const older = (await snapshots.getAllKeys(allOf(id))).filter(([, seq]) => seq !== snapshot.seq).reverse();
+		const foreign = await journal.getKey(allOf(id, written + 1));
+		if (foreign !== undefined) throw new KeepingError('elsewhere');
+		const needed = older.at(SNAPSHOTS - 2);
+		await Promise.all([
+			snapshots.put(snapshot),
+			...older.slice(SNAPSHOTS - 1).map((key) => snapshots.delete(key)),
+			...(needed ? [journal.delete(IDBKeyRange.bound([id, 0], needed))] : []),
+			tx.done
+		]);
 	}
 
 	/** Steps after `seq`, in order. */
@@ -124,9 +168,9 @@ export class Cabinet {
 
 	/** Takes a diagram out for good, with all that belongs to it. */
 	async purge(id: DiagramKey): Promise<void> {
-		const tx = (await this.#open()).transaction(['owners', 'cards', 'snapshots', 'journal', 'versions', 'thumbnails'], 'readwrite');
+		const tx = (await this.#open()).transaction(['cards', 'snapshots', 'journal', 'versions', 'thumbnails'], 'readwrite');
 		await Promise.all([
-			...(['owners', 'cards', 'thumbnails'] as const).map((table) => tx.objectStore(table).delete(id)),
+			...(['cards', 'thumbnails'] as const).map((table) => tx.objectStore(table).delete(id)),
 			...(['snapshots', 'journal', 'versions'] as const).map((table) => tx.objectStore(table).delete(allOf(id))),
 			tx.done
 		]);

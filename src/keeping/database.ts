@@ -11,8 +11,6 @@ export interface Tables extends DBSchema {
 	journal: { key: [DiagramKey, number]; value: JournalRecord };
 	versions: { key: [DiagramKey, number]; value: VersionRecord };
 	thumbnails: { key: DiagramKey; value: Thumbnail };
-	/** Who may write to a diagram: the mark of the session that took it last. */
-	owners: { key: DiagramKey; value: string };
 	settings: { key: string; value: string };
 }
 
@@ -26,7 +24,6 @@ export function openDatabase(name: string, closed: () => void): Promise<Database
 			for (const numbered of ['snapshots', 'journal'] as const) database.createObjectStore(numbered, { keyPath: ['id', 'seq'] });
 			database.createObjectStore('versions', { keyPath: ['id', 'atMs'] });
 			database.createObjectStore('thumbnails', { keyPath: 'id' });
-			database.createObjectStore('owners');
 			database.createObjectStore('settings');
 		},
 		// A newer version in another tab waits for this one to let go.

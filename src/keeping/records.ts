@@ -36,7 +36,9 @@ export interface SnapshotRecord extends Sealed {
 	readonly seq: number;
 }
 
-/** One step. */
+/** One step, or a mark where another tab began to edit: whoever edited before finds its place taken. */
+export type Journalled = Step | { readonly kind: 'turn'; readonly mark: string };
+
 export interface JournalRecord extends Sealed {
 	readonly id: DiagramKey;
 	readonly seq: number;
@@ -74,9 +76,10 @@ const entry: z.ZodType<Entry> = z.object({
 	group: z.string().nullable(),
 	atMs: z.number()
 });
-const step: z.ZodType<Step> = z.discriminatedUnion('kind', [
+const step: z.ZodType<Journalled> = z.discriminatedUnion('kind', [
 	z.object({ kind: z.literal('undo') }),
 	z.object({ kind: z.literal('redo') }),
+	z.object({ kind: z.literal('turn'), mark: z.string() }),
 	z.object({ kind: z.literal('run'), entry, merges: z.boolean() })
 ]);
 const snapshot = z.object({ diagram: z.unknown(), done: z.array(entry), undone: z.array(entry) });
@@ -92,7 +95,7 @@ export const snapshotRecord = (id: DiagramKey, seq: number, history: History): S
 	...seal(history, place('snapshot', id, seq))
 });
 
-export const stepRecord = (id: DiagramKey, seq: number, taken: Step): JournalRecord => ({
+export const stepRecord = (id: DiagramKey, seq: number, taken: Journalled): JournalRecord => ({
 	id,
 	seq,
 	...seal(taken, place('step', id, seq))
@@ -105,7 +108,7 @@ export function historyIn(record: SnapshotRecord): RawHistory | null {
 }
 
 /** Null when the record is damaged. */
-export function stepIn(record: JournalRecord): Step | null {
+export function stepIn(record: JournalRecord): Journalled | null {
 	const read = step.safeParse(unseal(record, place('step', record.id, record.seq)));
 	return read.success ? read.data : null;
 }

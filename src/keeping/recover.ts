@@ -30,11 +30,17 @@ export function recover(snapshots: readonly SnapshotRecord[], steps: readonly Jo
 		const states = replay(base, record.seq, steps);
 		for (let taken = states.length - 1; taken >= 0; taken -= 1) {
 			const read = readable(states[taken]!);
-			if (read.ok) return { ok: true, history: read.history, notes: read.notes, seq, lost: seq - record.seq - taken };
+			if (read.ok) return { ok: true, history: read.history, notes: read.notes, seq, lost: lostAfter(record.seq + taken, seq, steps) };
 			problems = read.problems;
 		}
 	}
 	return { ok: false, problems };
+}
+
+/** How many steps there were after this one; marks of other tabs are none. */
+function lostAfter(read: number, last: number, steps: readonly JournalRecord[]): number {
+	const marks = steps.filter((record) => record.seq > read && stepIn(record)?.kind === 'turn');
+	return last - read - marks.length;
 }
 
 /** The history after none, one, two … of the steps that follow `seq`, as far as they can be taken. */
@@ -46,7 +52,8 @@ function replay(base: RawHistory, seq: number, steps: readonly JournalRecord[]):
 		const step = stepIn(record);
 		if (!step) break;
 		try {
-			states.push(takeStep(states.at(-1) as History, step));
+			const before = states.at(-1) as History;
+			states.push(step.kind === 'turn' ? before : takeStep(before, step));
 		} catch {
 			break;
 		}

@@ -66,6 +66,7 @@ export class Session {
 	#following: Promise<void> = Promise.resolve();
 	#asked: ReturnType<typeof setTimeout> | undefined;
 	#versionMs = 0;
+	#closed = false;
 	readonly #deafen: () => void;
 
 	constructor(options: SessionOptions) {
@@ -162,15 +163,14 @@ export class Session {
 	}
 
 	close(): void {
+		this.#closed = true;
 		this.#deafen();
 		this.#drop();
 	}
 
 	async #enter(id: DiagramKey, turn: Turn | null): Promise<Opened> {
 		const { cabinet, host } = this.#options;
-		const mark = newId();
-		if (turn) await cabinet.claim(id, mark);
-		const kept = await cabinet.read(id);
+		const kept = await (turn ? cabinet.claim(id, this.#tab) : cabinet.read(id));
 		const recovered = recover(kept.snapshots, kept.steps);
 		if (!recovered.ok) return { ok: false, fault: null, problems: recovered.problems };
 		this.#drop();
@@ -178,7 +178,7 @@ export class Session {
 		if (turn) {
 			this.#turn = turn;
 			this.#watch(id, turn);
-			this.#startWriter(id, recovered.history, recovered.seq, kept.card, null, mark);
+			this.#startWriter(id, recovered.history, recovered.seq, kept.card, null);
 			// What could not be read must not stand between this and what follows.
 			if (recovered.lost > 0 || recovered.notes.length > 0) this.#writer!.renew();
 		} else this.#read(kept, recovered);
@@ -193,14 +193,13 @@ export class Session {
 		this.#standInLine();
 	}
 
-	#startWriter(id: DiagramKey, history: History, seq: number, card: Card | null, file: KeptFile | null, mark = newId()): void {
+	#startWriter(id: DiagramKey, history: History, seq: number, card: Card | null, file: KeptFile | null): void {
 		const { cabinet, bell, host } = this.#options;
 		this.#state = 'editing';
 		this.#versionMs = this.#now();
 		const writer: Writer = new Writer({
 			cabinet,
 			id,
-			mark,
 			history,
 			seq,
 			card,
@@ -242,6 +241,8 @@ export class Session {
 			host.tell({ kind: 'taken-away', copied });
 			return host.changed();
 		}
+		// Steps without what they followed are of no use.
+		if (isGone) void this.#options.cabinet.purge(id).catch(() => undefined);
 		this.#drop();
 		this.#startWriter(newId(), writer.history, 0, null, writer.card?.file ?? null);
 		this.#id = this.#writer!.id;
@@ -277,7 +278,8 @@ export class Session {
 		clearTimeout(this.#asked);
 		this.#waiting = null;
 		const opened = await this.#enter(id, turn).catch(() => null);
-		if (!opened?.ok) return turn.release();
+		if (this.#closed) this.#drop();
+		if (this.#closed || !opened?.ok) return turn.release();
 		this.#options.bell.ring({ kind: 'taken', id });
 		this.#options.host.tell({ kind: 'your-turn' });
 	}
@@ -332,7 +334,7 @@ export class Session {
 		for (const record of records) {
 			const step = record.seq === seq + 1 ? stepIn(record) : null;
 			if (!step) break;
-			history = takeStep(history, step);
+			if (step.kind !== 'turn') history = takeStep(history, step);
 			seq = record.seq;
 		}
 		let { card } = shown;

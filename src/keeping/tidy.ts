@@ -38,7 +38,7 @@ export async function addDiagram(cabinet: Cabinet, diagram: Diagram, dates: { cr
 		conductors: Object.keys(diagram.conductors).length,
 		file: null
 	};
-	await cabinet.create(newId(), { card, steps: [], snapshot: snapshotRecord(id, 0, start(diagram)) });
+	await cabinet.create({ card, steps: [], snapshot: snapshotRecord(id, 0, start(diagram)) });
 	return id;
 }
 
@@ -52,13 +52,12 @@ export async function duplicateKept(cabinet: Cabinet, id: DiagramKey, title: str
 /** Gives a kept diagram another title: one step of it, that can be undone when it is open. */
 export const renameKept = (cabinet: Cabinet, turns: Turns, id: DiagramKey, title: string, nowMs: number): Promise<void> =>
 	withTurn(turns, id, async () => {
-		const mark = newId();
-		await cabinet.claim(id, mark);
+		await cabinet.claim(id, newId());
 		const { card, history, seq } = await readKept(cabinet, id);
 		const after = run(history, editTitleBlock({ set: { title } }), { nowMs });
 		if (after === history) return;
 		const steps = [stepRecord(id, seq + 1, stepBetween(history, after))];
-		await cabinet.append(mark, { card: { ...card, name: title, changedMs: nowMs }, steps, snapshot: null });
+		await cabinet.append({ card: { ...card, name: title, changedMs: nowMs }, steps });
 	});
 
 export const binKept = (cabinet: Cabinet, turns: Turns, id: DiagramKey, nowMs: number): Promise<void> =>

@@ -10,8 +10,6 @@ import { snapshotRecord, stepRecord, type Card, type DiagramKey, type JournalRec
 export interface WriterOptions {
 	readonly cabinet: Cabinet;
 	readonly id: DiagramKey;
-	/** Who writes; see `Cabinet.claim`. */
-	readonly mark: string;
 	readonly history: History;
 	/** Of the last step in the cabinet. */
 	readonly seq: number;
@@ -142,29 +140,33 @@ export class Writer {
 	}
 
 	async #writeOnce(): Promise<void> {
-		const { cabinet, mark, id } = this.options;
+		const { cabinet, id } = this.options;
+		if (this.#snapshotWanted) await this.#renew();
 		const steps = [...this.#pending];
 		const card = this.#newCard(steps.length > 0);
 		this.#cardChanged = false;
-		// A snapshot must hold exactly the steps written with it: `#pending` is all there is, now.
-		const full = this.#snapshotWanted || this.#steps >= STEPS || this.#characters >= CHARACTERS;
 		try {
 			if (this.#first)
-				await cabinet.create(mark, { card, steps, snapshot: snapshotRecord(id, this.#seq - steps.length, this.#first) }, { last: true });
-			else await cabinet.append(mark, { card, steps, snapshot: full ? snapshotRecord(id, this.#seq, this.#history) : null });
+				await cabinet.create({ card, steps, snapshot: snapshotRecord(id, this.#seq - steps.length, this.#first) }, { last: true });
+			else await cabinet.append({ card, steps });
 		} catch (error) {
 			this.#cardChanged = true;
 			throw error;
-		}
-		if (!this.#first && full) {
-			this.#snapshotWanted = false;
-			this.#steps = this.#pending.length - steps.length;
-			this.#characters = 0;
 		}
 		this.#first = null;
 		this.#card = card;
 		this.#pending.splice(0, steps.length);
 		this.options.wrote();
+		if (this.#pending.length === 0 && (this.#steps >= STEPS || this.#characters >= CHARACTERS)) await this.#renew();
+	}
+
+	async #renew(): Promise<void> {
+		const { cabinet, id } = this.options;
+		const { length } = this.#pending;
+		await cabinet.renew(snapshotRecord(id, this.#seq, this.#history), this.#seq - length);
+		this.#snapshotWanted = false;
+		this.#steps = length;
+		this.#characters = 0;
 	}
 
 	#newCard(stepped: boolean): Card {

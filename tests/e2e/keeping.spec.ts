@@ -85,10 +85,10 @@ test('a full disk is said, work goes on, and is kept when there is room again', 
 
 test('a write that fails is said and tried again', async ({ page, context }) => {
 	await page.addInitScript(() => {
-		const put = IDBObjectStore.prototype.put;
-		IDBObjectStore.prototype.put = function (...args) {
+		const add = IDBObjectStore.prototype.add;
+		IDBObjectStore.prototype.add = function (...args) {
 			if (sessionStorage.getItem('fail') && this.name === 'journal') throw new DOMException('The disk says no', 'UnknownError');
-			return put.apply(this, args as Parameters<typeof put>);
+			return add.apply(this, args as Parameters<typeof add>);
 		};
 	});
 	await first(page);
