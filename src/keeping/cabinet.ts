@@ -34,7 +34,7 @@ const LAST = 'last-diagram';
 /** With "strict" the browser says done only when it is on the disk. */
 const STRICT = { durability: 'strict' } as const;
 
-const isTaken = (error: unknown): boolean => error instanceof DOMException && ['ConstraintError', 'AbortError'].includes(error.name);
+const isTaken = (error: unknown): boolean => error instanceof DOMException && error.name === 'ConstraintError';
 
 export class Cabinet {
 	#database: Promise<Database> | null = null;
@@ -118,35 +118,31 @@ export class Cabinet {
 			.catch(() => 'unknown');
 		const work = [...steps.map((step) => tx.objectStore('journal').add(step)), tx.objectStore('cards').put(card)];
 		tx.commit();
-		try {
-			await Promise.all([...work, tx.done]);
-		} catch (error) {
-			if (!(await this.#areThere(steps))) throw isTaken(error) ? new KeepingError('elsewhere') : error;
-		}
+		await Promise.all([...work, tx.done]).catch((error: unknown) => {
+			throw isTaken(error) ? new KeepingError('elsewhere') : (tx.error ?? error);
+		});
 		if ((await base) === undefined) throw new KeepingError('gone');
 	}
 
-	/** An earlier try may have been kept although the browser could not say so any more. */
-	async #areThere(steps: readonly JournalRecord[]): Promise<boolean> {
-		if (steps.length === 0) return false;
-		const journal = (await this.#open()).transaction('journal').store;
-		const found = await Promise.all(steps.map(({ id, seq }) => journal.get([id, seq])));
-		return found.every((record, index) => record?.text === steps[index]!.text);
-	}
-
 	/**
-	 * Begins the journal anew from here; steps that are no longer needed are thrown away. Rejects with "elsewhere" when
-	 * there are steps after `written`, the last one known to the caller.
+	 * Begins the journal anew from this snapshot, whatever steps could not be written or read; those that are no longer
+	 * needed are thrown away. Rejects with "elsewhere" when another tab has added steps.
+	 *
+	 * @param written the last step known to be in the cabinet
+	 * @param ours steps after that one, which may have been written
 	 */
-	async renew(snapshot: SnapshotRecord, written: number): Promise<void> {
-		const { id } = snapshot;
-		const tx = (await this.#open()).transaction(['snapshots', 'journal'], 'readwrite', STRICT);
+	async renew({ card, snapshot, steps: ours }: Written & { readonly snapshot: SnapshotRecord }, written: number): Promise<void> {
+		const { id } = card;
+		const tx = (await this.#open()).transaction(['cards', 'snapshots', 'journal', 'settings'], 'readwrite', STRICT);
 		const [snapshots, journal] = [tx.objectStore('snapshots'), tx.objectStore('journal')];
+		const there = await journal.getAll(allOf(id, written + 1));
+		const isOurs = ({ seq, text }: JournalRecord) => ours.some((step) => step.seq === seq && step.text === text);
+		if (!there.every(isOurs)) throw new KeepingError('elsewhere');
 		const older = (await snapshots.getAllKeys(allOf(id))).filter(([, seq]) => seq !== snapshot.seq).reverse();
-		const foreign = await journal.getKey(allOf(id, written + 1));
-		if (foreign !== undefined) throw new KeepingError('elsewhere');
 		const needed = older.at(SNAPSHOTS - 2);
 		await Promise.all([
+			tx.objectStore('cards').put(card),
+			tx.objectStore('settings').put(id, LAST),
 			snapshots.put(snapshot),
 			...older.slice(SNAPSHOTS - 1).map((key) => snapshots.delete(key)),
 			...(needed ? [journal.delete(IDBKeyRange.bound([id, 0], needed))] : []),

@@ -1,8 +1,9 @@
 /**
- * Writes the steps of one diagram, in order, as they come. What could not be written stays here and is tried again,
- * sooner when something new happens; nothing is dropped.
+ * Writes the steps of one diagram. Each is handed to the browser in the same breath as it is taken, without waiting
+ * for the one before: the browser keeps their order. When one fails nothing more is sent until the whole history was
+ * written anew, which is tried again and again; nothing is dropped.
  */
-import { stepBetween, type History, type Step } from '#core/diagram';
+import { stepBetween, type History } from '#core/diagram';
 import type { Cabinet } from './cabinet.ts';
 import { faultOf, type Fault } from './fault.ts';
 import { snapshotRecord, stepRecord, type Card, type DiagramKey, type JournalRecord, type KeptFile } from './records.ts';
@@ -17,7 +18,7 @@ export interface WriterOptions {
 	readonly card: Card | null;
 	readonly file: KeptFile | null;
 	readonly now: () => number;
-	/** Called when work begins, ends, or fails. */
+	/** Called when writing begins, ends, or fails. */
 	readonly changed: () => void;
 	/** Called after steps were written. */
 	readonly wrote: () => void;
@@ -38,13 +39,17 @@ export class Writer {
 	#card: Card | null;
 	#file: KeptFile | null;
 	#seq: number;
+	/** The last step known to be in the cabinet. */
+	#written: number;
+	/** Steps of which it is not known yet. */
 	#pending: JournalRecord[] = [];
-	#first: History | null;
+	#isNew: boolean;
+	/** The history must be written whole before any step. */
+	#wantsRenewal = false;
+	#sending = 0;
+	#idle: (() => void)[] = [];
 	#steps = 0;
 	#characters = 0;
-	#running: Promise<void> | null = null;
-	#cardChanged = false;
-	#snapshotWanted = false;
 	#retry: ReturnType<typeof setTimeout> | undefined;
 	#waitMs = RETRY_MS;
 	#stopped = false;
@@ -55,7 +60,8 @@ export class Writer {
 		this.#card = options.card;
 		this.#file = options.card?.file ?? options.file;
 		this.#seq = options.seq;
-		this.#first = options.card ? null : options.history;
+		this.#written = options.seq;
+		this.#isNew = options.card === null;
 	}
 
 	get card(): Card | null {
@@ -69,44 +75,47 @@ export class Writer {
 	}
 	/** True when there is nothing that only this tab knows. */
 	get settled(): boolean {
-		return this.#pending.length === 0 && !this.#cardChanged && !this.#snapshotWanted;
+		return this.#pending.length === 0 && this.#sending === 0 && !this.#wantsRenewal;
 	}
 
 	step(after: History): void {
-		const step: Step = stepBetween(this.#history, after);
+		const before = this.#history;
+		const record = stepRecord(this.id, this.#seq + 1, stepBetween(before, after));
 		this.#history = after;
 		this.#seq += 1;
-		const record = stepRecord(this.options.id, this.#seq, step);
 		this.#pending.push(record);
 		this.#steps += 1;
 		this.#characters += record.text.length;
-		this.#write();
+		if (this.#wantsRenewal) return this.#mend();
+		const card = this.#newCard(true);
+		const { cabinet } = this.options;
+		if (this.#isNew)
+			this.#send(cabinet.create({ card, steps: [record], snapshot: snapshotRecord(this.id, this.#seq - 1, before) }, { last: true }));
+		else this.#send(cabinet.append({ card, steps: [record] }));
+	}
+
+	/** Puts a diagram that is not in the cabinet there now, without waiting for a step. */
+	create(): void {
+		const snapshot = snapshotRecord(this.id, this.#seq, this.#history);
+		this.#send(this.options.cabinet.create({ card: this.#newCard(true), steps: [], snapshot }, { last: true }));
 	}
 
 	/** Remembers the file; a diagram that is not in the cabinet comes there with its first step. */
 	setFile(file: KeptFile | null): void {
 		this.#file = file;
-		if (this.#first) return;
-		this.#cardChanged = true;
-		this.#write();
-	}
-
-	/** Puts a diagram that is not in the cabinet there now, without waiting for a step. */
-	create(): void {
-		this.#cardChanged = true;
-		this.#write();
+		if (!this.#isNew && !this.#wantsRenewal) this.#send(this.options.cabinet.append({ card: this.#newCard(false), steps: [] }));
 	}
 
 	/** Writes the whole history anew, past steps that could not be read. */
 	renew(): void {
-		this.#snapshotWanted = true;
-		this.#write();
+		this.#wantsRenewal = true;
+		this.#mend();
 	}
 
 	/** Ends when all is written, or when writing has failed. True when all is written. */
 	async flush(): Promise<boolean> {
-		if (!this.settled) this.#write();
-		await this.#running;
+		if (this.#wantsRenewal) this.#mend();
+		while (this.#sending > 0) await new Promise<void>((resolve) => this.#idle.push(resolve));
 		return this.settled;
 	}
 
@@ -116,64 +125,74 @@ export class Writer {
 		clearTimeout(this.#retry);
 	}
 
-	#write(): void {
-		if (this.#running || this.#stopped || (this.fault && FINAL.includes(this.fault.kind))) return;
-		clearTimeout(this.#retry);
-		this.#running = this.#loop().finally(() => {
-			this.#running = null;
-			if (!this.#stopped) this.options.changed();
-		});
+	/** What is on its way now holds all steps so far. */
+	#send(sent: Promise<void>): void {
+		const seq = this.#seq;
+		this.#isNew = false;
+		this.#sending += 1;
+		void sent
+			.then(
+				() => this.#arrived(seq),
+				(error: unknown) => this.#failed(error)
+			)
+			.finally(() => {
+				this.#sending -= 1;
+				if (this.#sending === 0) this.#rest();
+				if (!this.#stopped) this.options.changed();
+			});
 		this.options.changed();
 	}
 
-	async #loop(): Promise<void> {
-		try {
-			while (!this.settled && !this.#stopped) await this.#writeOnce();
-			this.fault = null;
-			this.#waitMs = RETRY_MS;
-		} catch (error) {
-			this.fault = faultOf(error);
-			if (FINAL.includes(this.fault.kind) || this.#stopped) return;
-			this.#retry = setTimeout(() => this.#write(), this.#waitMs);
+	#arrived(seq: number): void {
+		// After one that failed, what follows it stands behind a gap.
+		if (this.#wantsRenewal) return;
+		this.#written = seq;
+		this.#pending = this.#pending.filter((record) => record.seq > seq);
+		this.fault = null;
+		this.#waitMs = RETRY_MS;
+		if (!this.#stopped) this.options.wrote();
+	}
+
+	/** The first failure says why; those after it only stood on what was not there. */
+	#failed(error: unknown): void {
+		if (this.#wantsRenewal) return;
+		this.fault = faultOf(error);
+		this.#wantsRenewal = true;
+	}
+
+	/** Nothing is on its way: time to try again, or for a new snapshot. */
+	#rest(): void {
+		this.#idle.splice(0).forEach((resolve) => resolve());
+		if (this.#stopped) return;
+		if (this.#wantsRenewal) {
+			clearTimeout(this.#retry);
+			if (this.#isFinal) return;
+			this.#retry = setTimeout(() => this.#mend(), this.#waitMs);
 			this.#waitMs = Math.min(2 * this.#waitMs, LONGEST_RETRY_MS);
-		}
+		} else if (this.#steps >= STEPS || this.#characters >= CHARACTERS) this.#mend();
 	}
 
-	async #writeOnce(): Promise<void> {
-		const { cabinet, id } = this.options;
-		if (this.#snapshotWanted) await this.#renew();
-		const steps = [...this.#pending];
-		const card = this.#newCard(steps.length > 0);
-		this.#cardChanged = false;
-		try {
-			if (this.#first)
-				await cabinet.create({ card, steps, snapshot: snapshotRecord(id, this.#seq - steps.length, this.#first) }, { last: true });
-			else await cabinet.append({ card, steps });
-		} catch (error) {
-			this.#cardChanged = true;
-			throw error;
-		}
-		this.#first = null;
-		this.#card = card;
-		this.#pending.splice(0, steps.length);
-		this.options.wrote();
-		if (this.#pending.length === 0 && (this.#steps >= STEPS || this.#characters >= CHARACTERS)) await this.#renew();
+	get #isFinal(): boolean {
+		return this.fault !== null && FINAL.includes(this.fault.kind);
 	}
 
-	async #renew(): Promise<void> {
-		const { cabinet, id } = this.options;
-		const { length } = this.#pending;
-		await cabinet.renew(snapshotRecord(id, this.#seq, this.#history), this.#seq - length);
-		this.#snapshotWanted = false;
-		this.#steps = length;
+	/** Writes the whole history; steps that come meanwhile follow it. */
+	#mend(): void {
+		if (this.#sending > 0 || this.#stopped || this.#isFinal) return;
+		clearTimeout(this.#retry);
+		const card = this.#newCard(this.#pending.length > 0);
+		const whole = { card, steps: this.#pending, snapshot: snapshotRecord(this.id, this.#seq, this.#history) };
+		this.#wantsRenewal = false;
+		this.#steps = 0;
 		this.#characters = 0;
+		this.#send(this.options.cabinet.renew(whole, this.#written));
 	}
 
 	#newCard(stepped: boolean): Card {
-		const { id, now } = this.options;
+		const { now } = this.options;
 		const { diagram } = this.#history;
-		return {
-			id,
+		this.#card = {
+			id: this.id,
 			name: diagram.titleBlock.title,
 			createdMs: this.#card?.createdMs ?? now(),
 			changedMs: stepped || !this.#card ? now() : this.#card.changedMs,
@@ -182,5 +201,6 @@ export class Writer {
 			conductors: Object.keys(diagram.conductors).length,
 			file: this.#file
 		};
+		return this.#card;
 	}
 }

@@ -72,7 +72,8 @@ test(`killed ${KILLS} times while editing, nothing older than a second is lost`,
 		const must = known.filter(({ atMs }) => atMs <= killedMs - LOST_MS).at(-1)!;
 		const same = known.findLast((one) => one.text === back);
 		const number = same?.number ?? numberIn(back);
-		const story = `seed ${seed}, kill ${round}: number ${number} came back, at least ${must.number} was due`;
+		const late = known.slice(-4).map(({ atMs, number: n }) => `n${n} ${killedMs - atMs} ms before`);
+		const story = `seed ${seed}, kill ${round}: number ${number} came back, at least ${must.number} was due; ${late.join(', ')}`;
 		// The edit under way when the page was killed may have been kept before this test came to know it.
 		if (!same) inFlight += 1;
 		expect(number, story).toBeGreaterThanOrEqual(must.number);

@@ -21,7 +21,7 @@ afterEach(async () => {
 
 const failing = (error: Error): { cabinet: Cabinet; heal(): void } => {
 	const cabinet = new RealCabinet();
-	const spies = (['create', 'append'] as const).map((write) => vi.spyOn(cabinet, write).mockRejectedValue(error));
+	const spies = (['create', 'append', 'renew'] as const).map((write) => vi.spyOn(cabinet, write).mockRejectedValue(error));
 	return { cabinet, heal: () => spies.forEach((spy) => spy.mockRestore()) };
 };
 
@@ -202,7 +202,8 @@ describe('two tabs', () => {
 
 	test('the first stays while it holds what it could not keep', async () => {
 		const { first, second } = await pair();
-		vi.spyOn(first.cabinet, 'append').mockRejectedValue(new DOMException('', 'QuotaExceededError'));
+		for (const write of ['append', 'renew'] as const)
+			vi.spyOn(first.cabinet, write).mockRejectedValue(new DOMException('', 'QuotaExceededError'));
 		first.part('L1');
 		await first.session.flush();
 		second.session.askForTurn();
