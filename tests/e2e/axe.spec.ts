@@ -21,7 +21,8 @@ for (const colorScheme of ['light', 'dark'] as const) {
 			await page.getByRole('tab', { name: 'Outline' }).click();
 			await page.getByRole('treeitem').first().click();
 			await expectClean(page);
-			for (const name of [/^Examples/, /Help|Keys/]) {
+			await page.getByLabel('Name of the diagram').fill('Kept');
+			for (const name of [/^Examples/, /Help|Keys/, /^Diagrams$/]) {
 				await page.getByRole('button', { name }).first().click();
 				await expect(page.getByRole('dialog')).toBeVisible();
 				await expectClean(page);

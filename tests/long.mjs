@@ -1,0 +1,36 @@
+/**
+ * `npm run test:long`: the tests that take long, in their long form, and the figures they print. A name after `--` runs
+ * that one alone: `npm run test:long -- killed`. Each line of FORMS is one; its test reads LONG=1 from the environment.
+ */
+import { spawnSync } from 'node:child_process';
+
+const browser = (spec) => ['npx', ['playwright', 'test', '--config', 'tests/e2e/playwright.config.ts', '--workers', '1', spec]];
+
+/** Name, what it does, how it is run. */
+const FORMS = [['killed', 'the page killed 200 times while editing', browser('killed')]];
+
+const [wanted] = process.argv.slice(2);
+const forms = FORMS.filter(([name]) => wanted === undefined || name === wanted);
+if (forms.length === 0) {
+	console.error(`There is no long test "${wanted}". There are: ${FORMS.map(([name]) => name).join(', ')}.`);
+	process.exit(2);
+}
+
+const run = (command, args) =>
+	spawnSync(command, args, {
+		stdio: ['ignore', 'inherit', 'inherit'],
+		env: { ...process.env, LONG: '1', NO_COLOR: '1' },
+		shell: process.platform === 'win32'
+	}).status;
+
+if (run('npx', ['vite', 'build', '--logLevel', 'warn']) !== 0) process.exit(1);
+const failed = [];
+for (const [name, what, [command, args]] of forms) {
+	console.log(`\n── ${name}: ${what}`);
+	const start = Date.now();
+	const ok = run(command, args) === 0;
+	if (!ok) failed.push(name);
+	console.log(`── ${name}: ${ok ? 'ok' : 'FAILED'} (${((Date.now() - start) / 60_000).toFixed(1)} min)`);
+}
+console.log(failed.length === 0 ? '\nAll long tests passed.' : `\nFailed: ${failed.join(', ')}`);
+process.exit(failed.length === 0 ? 0 : 1);
