@@ -96,6 +96,20 @@ export function inBlock(sketch: Sketch, bus: PartId, on: TerminalRef, comers: re
 	for (const [index, comer] of comers.entries()) land(sketch, bus, comer, fuses[index]!, posts[index]!);
 }
 
+/** An adapter post on a stud, and a single block for each circuit on its faces. */
+export function onAdapter(sketch: Sketch, bus: PartId, on: TerminalRef, comers: readonly Comer[]): void {
+	const host = describe(sketch.diagram.parts[on.part]!).terminal(on.terminal)!;
+	const id = freshId(sketch.diagram.parts, 'A');
+	const label = nextLabel(sketch.diagram, 'X');
+	const params: Record<string, number | string> = { faces: comers.length, ...(host.thread ? { hostThread: host.thread } : {}) };
+	sketch.run(addPart({ id, part: { kind: 'adapter-post', label, at: sketch.diagram.parts[on.part]!.at, params } }));
+	sketch.run(mountBlock({ block: id, on }));
+	sketch.steps.push(`An adapter post ${label} goes on ${studText(sketch.diagram, on)}.`);
+	sketch.buys.push({ text: `adapter post ${label} with ${comers.length === 1 ? 'one face' : `${comers.length} faces`}`, pieces: 1 });
+	if (sketch.diagram.system.craft !== 'cabin') sketch.risks.push(`Adapter post ${label} levers on its stud where it shakes.`);
+	for (const [index, comer] of comers.entries()) inBlock(sketch, bus, { part: id, terminal: String(index + 1) }, [comer]);
+}
+
 /** A block with one or two cube fuses, and its posts. */
 export function mountBlockWith(sketch: Sketch, on: TerminalRef, fuses: readonly number[]): TerminalRef[] {
 	const host = describe(sketch.diagram.parts[on.part]!).terminal(on.terminal)!;

@@ -2,7 +2,7 @@
 import { removeItems, type Diagram, type PartId } from '#core/diagram';
 import { assignments, list, suitsWay, swapTexts, type Moved } from './assignments.ts';
 import { circuitsOn, newcomersOf, type Newcomer, type OldCircuit } from './circuits.ts';
-import { inBlock, nameOf, onPosition, panelsOn, type Comer } from './landing-kinds.ts';
+import { inBlock, nameOf, onAdapter, onPosition, panelsOn, type Comer } from './landing-kinds.ts';
 import { behindOneFuse } from './merge.ts';
 import { partText, studText } from './names.ts';
 import { onNewPanel } from './new-panel.ts';
@@ -26,6 +26,7 @@ export function* plansFor(diagram: Diagram, { bus, circuits }: FullBusRequest): 
 	const moves = movable(diagram, bus, comers, old);
 	const ends = places.filter(({ kind }) => kind === 'end');
 	yield* otherBuses(diagram, bus, comers, moves, ends);
+	yield* adapters(bus, comers, ends);
 	yield* furtherFuses(diagram, bus, comers);
 	yield* newPanels(diagram, bus, comers, old, ends);
 	yield* sharedOrGone(diagram, bus, comers, old);
@@ -80,6 +81,19 @@ function* otherBuses(
 	}
 	yield { id: 'longer-bus', title: `Use a longer bus and put ${list(comers)} on it`, draw: (sketch) => onLongerBus(sketch, bus, comers) };
 }
+
+/** A second landing place on an end stud that is full for its height, not for its current. */
+function* adapters(bus: PartId, comers: readonly Comer[], ends: readonly Place[]): Generator<Plan> {
+	if (comers.length > MOST_FACES) return;
+	for (const { terminal } of ends)
+		yield {
+			id: 'adapter+end-stud',
+			title: `Fit an adapter post on end stud ${terminal} and put ${list(comers)} on it, each in a fuse block`,
+			draw: (sketch) => onAdapter(sketch, bus, { part: bus, terminal }, comers)
+		};
+}
+
+const MOST_FACES = 2;
 
 /** The fuse nearer to the batteries; only the return comes to the bus of returns. */
 function* furtherFuses(diagram: Diagram, bus: PartId, comers: readonly Comer[]): Generator<Plan> {

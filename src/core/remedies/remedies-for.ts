@@ -1,5 +1,6 @@
 import type { Diagram } from '#core/diagram';
 import type { Finding } from '#core/rules';
+import { addAdapter } from './add-adapter.ts';
 import { addDisconnect } from './add-disconnect.ts';
 import { addFuse } from './add-fuse.ts';
 import { arrangeStud } from './arrange-stud.ts';
@@ -27,6 +28,7 @@ const KINDS: readonly RemedyKind[] = [
 	returnPastShunt,
 	arrangeStud,
 	toAnotherStud,
+	addAdapter,
 	orderPositions,
 	addDisconnect,
 	swapPoles,

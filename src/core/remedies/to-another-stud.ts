@@ -25,15 +25,19 @@ export const toAnotherStud: RemedyKind = {
 		const stud = subjects.find(({ kind }) => kind === 'stud')?.id;
 		const stack = stud && study.stack(stud);
 		if (!stack) return;
-		const things = stack.layers.map(({ item }) => item).filter(({ kind }) => kind === 'lug' || kind === 'block');
+		const things = stack.layers.map(({ item }) => item).filter((item) => isThere(study, item));
 		if (things.length < 2) return;
 		const lightest = things.toSorted((a, b) => currentOf(study, a) - currentOf(study, b)).slice(0, MOST_THINGS);
 		for (const thing of lightest) for (const on of studsBeside(study, stud)) yield moved(study, thing, on);
 	}
 };
 
+/** A lug or block plate that is drawn; a damaged file may name others. */
+const isThere = ({ network, diagram }: Study, item: StackItem): boolean =>
+	item.kind === 'lug' ? network.branchOfConductor.has(item.conductor) : item.kind === 'block' && Object.hasOwn(diagram.parts, item.block);
+
 const currentOf = (study: Study, item: StackItem): number =>
-	item.kind === 'lug' && study.network.branchOfConductor.has(item.conductor) ? study.conductor(item.conductor).continuous.currentA : 0;
+	item.kind === 'lug' ? study.conductor(item.conductor).continuous.currentA : 0;
 
 function moved(study: Study, item: StackItem, on: TerminalRef): Proposal {
 	const where = study.studName(studKey(on));

@@ -105,6 +105,17 @@ test('with a second bus, the heavy newcomer goes on the first and the charger wi
 	expect(conductorA('peak', link)).toBeCloseTo(40, 1);
 }, 60_000);
 
+test('an adapter post offers two faces on one end stud, at the cost of a lever', () => {
+	const option = titled(asked([solar, mains]), 'Fit an adapter post on end stud R and put SOLAR and MAINS on it, each in a fuse block');
+	const { parts, mounts } = option.diagram!;
+	const post = Object.keys(parts).find((id) => parts[id]!.kind === 'adapter-post')!;
+	expect(mounts[post]).toEqual({ part: 'D', terminal: 'R' });
+	expect(Object.values(mounts).filter(({ part }) => part === post)).toHaveLength(2);
+	// Both chargers pass its foot: 28 A and 30 A.
+	expect(figures(option.diagram!).linkA('charging', 'D.bar-5')).toBeCloseTo(58, 3);
+	expect(option.risks.join()).toMatch(/Adapter post X\d* levers/);
+}, 60_000);
+
 test('two more share a twin block', () => {
 	const [best] = feasible(asked([solar, mains]));
 	expect(best!.title).toBe('Put SOLAR and MAINS on end stud R in a twin fuse block');
