@@ -24,7 +24,7 @@ export function checkStudy(study: Study): CheckResult {
 		studV: studVolts(study),
 		studFaultA: studFaults(study),
 		studPole: studPoles(study.network),
-		studLostV: studVoltsLost(study),
+		studLostV: study.memory.keep('volts lost', [study.cases], () => studVoltsLost(study)),
 		stacks: study.memory.keep('sentences', [study.stacks], () =>
 			Object.fromEntries(study.stacks.map(({ key, sentence }) => [key, sentence]))
 		),

@@ -3,7 +3,6 @@ import { formOf } from '#core/network';
 import type { LetThrough } from '#core/protection';
 import { deviceName, type ConductorView, type Study } from '#core/rules';
 import { workingTemperatureC } from '#core/conductors';
-import { greatestDevice } from '#core/profiles';
 import { ampsText } from '#core/units';
 import { faultCurrentA } from './fault-currents.ts';
 import type { CheckResult, ConductorFigures, EndProtection } from './types.ts';
@@ -29,7 +28,7 @@ export function figuresOfAll(study: Study): CheckResult['conductors'] {
 
 function conductorFigures(
 	study: Study,
-	{ id, conductor, ampacity, continuous, surge, lengthM, lengthAssumed, branch, pole }: ConductorView,
+	{ id, conductor, ampacity, limit, continuous, surge, lengthM, lengthAssumed, branch, pole }: ConductorView,
 	endOf: (letThrough: LetThrough) => EndProtection
 ): ConductorFigures {
 	const { currentA: letThroughA, from, to } = study.protection(id);
@@ -56,7 +55,7 @@ function conductorFigures(
 		protectors: [...new Set(limitedBy.map(({ part }) => part))],
 		pole,
 		ambientC,
-		greatestDeviceA: greatestDevice(study.profile, ampacity, study.diagram.system.nominalV).currentA,
+		greatestDeviceA: limit.currentA,
 		faultA: greater(faultCurrentA(study, branch.a), faultCurrentA(study, branch.b)),
 		isCranking: conductor.use === 'cranking'
 	};

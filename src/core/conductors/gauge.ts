@@ -12,8 +12,9 @@ function gaugeNumber(size: AwgSize): number {
 export const awgDiameterMm = (size: AwgSize): number => millimetresFromInches(0.005 * 92 ** ((36 - gaugeNumber(size)) / 39));
 
 /** Copper area, mm²: by ASTM B258 for AWG, nominal for IEC 60228 sizes. */
-export const areaMm2 = (gauge: Gauge): number =>
-	gauge.system === 'awg' ? (Math.PI / 4) * awgDiameterMm(gauge.size) ** 2 : Number(gauge.size);
+export const areaMm2 = (gauge: Gauge): number => (gauge.system === 'awg' ? AWG_MM2[gauge.size] : Number(gauge.size));
+
+const AWG_MM2 = Object.fromEntries(AWG_SIZES.map((size) => [size, (Math.PI / 4) * awgDiameterMm(size) ** 2])) as Record<AwgSize, number>;
 
 /** "4/0 AWG", "35 mm²". */
 export const gaugeText = (gauge: Gauge): string => (gauge.system === 'awg' ? `${gauge.size} AWG` : `${gauge.size} mm²`);

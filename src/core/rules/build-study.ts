@@ -4,7 +4,7 @@ import { faultsOf } from '#core/faults';
 import { createMemory, type Memory } from '#core/memory';
 import { buildNetwork, formOf, usedLengthM, type Network, type Pole } from '#core/network';
 import { describe } from '#core/parts';
-import { profileOf } from '#core/profiles';
+import { greatestDevice, profileOf } from '#core/profiles';
 import { protectionOf } from '#core/protection';
 import { solveCase } from '#core/solver';
 import { stackPlaces, stacksOf } from '#core/studs';
@@ -40,7 +40,10 @@ export function buildStudy(diagram: Diagram, memory: Memory = createMemory()): S
 			'amperages',
 			ids,
 			(id) => [diagram.conductors[id], profile, nominalV, diagram.ambient],
-			(id) => profile.ampacity(diagram.conductors[id]!, nominalV, diagram.ambient)
+			(id) => {
+				const ampacity = profile.ampacity(diagram.conductors[id]!, nominalV, diagram.ambient);
+				return { ampacity, limit: greatestDevice(profile, ampacity, nominalV) };
+			}
 		);
 		const indexOf = (id: ConductorId): number => branchOfConductor.get(id)!;
 		const poleOf = (index: number): Pole => poleBetween(poles[branches[index]!.a]!, poles[branches[index]!.b]!);
@@ -62,7 +65,7 @@ export function buildStudy(diagram: Diagram, memory: Memory = createMemory()): S
 					branch: branches[index]!,
 					...usedLengthM(conductor),
 					pole: poleOf(index),
-					ampacity: ampacities[i]!,
+					...ampacities[i]!,
 					continuous: continuous[index]!,
 					surge: all[index]!
 				};

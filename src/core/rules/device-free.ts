@@ -1,8 +1,8 @@
 /** Walks over metal that no fuse or breaker interrupts, with every switch closed. */
 import { studKey, type ConductorEnd, type ConductorId, type StudKey } from '#core/diagram';
 import { unionFind, type Branch, type NodeIndex } from '#core/network';
-import type { ConductorView } from './study.ts';
-import { derived } from './watch.ts';
+import type { ConductorView, Study } from './study.ts';
+import { ofForm } from './watch.ts';
 
 /** Nodes joined by bars, switches and shunts: no length of conductor and no device lies between them. */
 export type MetalIndex = number;
@@ -21,7 +21,15 @@ export interface DeviceFree {
 	hasSource(metal: MetalIndex): boolean;
 }
 
-export const deviceFree = derived(({ network, conductors }): DeviceFree => {
+/** Conductors are those of the study; all else follows from the form of its network. */
+export function deviceFree(study: Study): DeviceFree {
+	const { conductorsAt, ...metal } = metalwork(study);
+	return { ...metal, conductorsAt: (at) => conductorsAt(at).map(study.conductor) };
+}
+
+type Metalwork = Omit<DeviceFree, 'conductorsAt'> & { conductorsAt(metal: MetalIndex): readonly ConductorId[] };
+
+const metalwork = ofForm(({ network }): Metalwork => {
 	const joined = unionFind(network.nodeCount);
 	for (const { a, b, kind, device } of network.branches) if (kind !== 'conductor' && !device) joined.union(a, b);
 
@@ -51,7 +59,10 @@ export const deviceFree = derived(({ network, conductors }): DeviceFree => {
 	return {
 		metalOf: joined.find,
 		metalOfEnd: ({ id }, end) => joined.find(network.nodeOfEnd.get(id)![end]),
-		conductorsAt: at(conductors, ({ branch }) => [branch.a, branch.b]),
+		conductorsAt: at([...network.nodeOfEnd.keys()], (id) => {
+			const { from, to } = network.nodeOfEnd.get(id)!;
+			return [from, to];
+		}),
 		devicesAt: at(
 			network.branches.filter(({ device }) => device !== null),
 			({ a, b }) => [a, b]

@@ -11,7 +11,6 @@ import { otherEnd } from './device-free.ts';
 import type { DeviceBranch } from './device-limits.ts';
 import { secondsText } from './fault-words.ts';
 import { groupBy } from './group-by.ts';
-import { limitOf } from './limit-of.ts';
 import type { ConductorView, Study } from './study.ts';
 import { conductorSubject, partSubject, subjects } from './subjects.ts';
 
@@ -114,7 +113,7 @@ function slowClearing(study: Study, view: ConductorView, fedFrom: ConductorEnd):
 	const { network, faults } = study;
 	const letThrough = study.protection(view.id)[fedFrom];
 	// More than the conductor is allowed is a fault of its own, or a tap short enough to be let off.
-	const limit = limitOf(study, view);
+	const { limit } = view;
 	if (letThrough.currentA === 0 || exceeds(letThrough.currentA, limit.currentA)) return null;
 	const short = faults.short(network.nodeOfEnd.get(view.id)![otherEnd(fedFrom)], 'least');
 	// Without a battery the supply limits itself.
@@ -122,17 +121,19 @@ function slowClearing(study: Study, view: ConductorView, fedFrom: ConductorEnd):
 	const currentA = Math.abs(short.branchA(view.branch));
 	// Nothing comes from this end, but for rounding: the short is fed past the conductor.
 	if (currentA < 1e-6 * letThrough.currentA) return null;
-	const devices = letThrough.limitedBy.flatMap(({ part, link }) => {
+	const fed = letThrough.limitedBy.flatMap(({ part, link }) => {
 		const index = network.branchOfLink.get(`${part}.${link}`);
 		const branch = index === undefined ? null : (network.branches[index] as DeviceBranch);
-		return branch?.device && Math.abs(short.branchA(branch)) >= LEAST_SHARE * currentA ? [branch] : [];
+		if (!branch?.device) return [];
+		const amps = short.branchA(branch);
+		return Math.abs(amps) >= LEAST_SHARE * currentA ? [{ branch, opening: openingAt(branch.device, amps) }] : [];
 	});
-	const openings = devices.map((branch) => openingAt(branch.device, short.branchA(branch)));
+	const openings = fed.map(({ opening }) => opening);
 	if (openings.length === 0 || openings.includes(null)) return null;
 	const latestS = Math.max(...openings.map((opening) => opening!.latestS));
 	const { gauge, insulationC } = view.conductor;
 	const allowedS = Math.min(LONGEST_S, withstandS(areaMm2(gauge), insulationC, currentA));
-	return latestS > allowedS ? { view, letThrough, devices, currentA, latestS, allowedS } : null;
+	return latestS > allowedS ? { view, letThrough, devices: fed.map(({ branch }) => branch), currentA, latestS, allowedS } : null;
 }
 
 function fastEnoughA({ device }: DeviceBranch, currentA: number, allowedS: number): number | null {

@@ -8,10 +8,9 @@ import type { GreatestDevice } from '#core/profiles';
 import { letThroughBound, unprotectedRun, type LetThrough, type UnprotectedRun } from '#core/protection';
 import type { Sourced } from '#core/tables';
 import { exceeds } from './conductor-words.ts';
-import { limitOf as allowed } from './limit-of.ts';
 import { deviceFree, endKey, otherEnd, walk, type DeviceFree } from './device-free.ts';
 import type { ConductorView, Study } from './study.ts';
-import { derived } from './watch.ts';
+import { derived, derivedOf } from './watch.ts';
 
 /** Where the current that is too large for a conductor comes from, and how far it runs unprotected. */
 interface Run {
@@ -45,37 +44,37 @@ export interface OvercurrentFault {
 }
 
 /** Faults of positive conductors other than cranking supplies (33 CFR 183.455(e)), in the diagram's order. */
-export const overcurrentFaults = derived((study): readonly OvercurrentFault[] => withFollowers(findFaults(study)));
+export const overcurrentFaults = derived((study): readonly OvercurrentFault[] => withFollowers(faultsAlone(study)));
 
 type Fault = Omit<OvercurrentFault, 'alike'>;
 
-function findFaults(study: Study): Fault[] {
-	const metal = deviceFree(study);
-	const limitOf = (view: ConductorView): GreatestDevice => allowed(study, view);
-	const isOverfed = (view: ConductorView, end: ConductorEnd): boolean =>
-		exceeds(study.protection(view.id)[end].currentA, limitOf(view).currentA);
-
-	return study.conductors.flatMap((view) => {
+const faultsAlone = derived((study): readonly Fault[] =>
+	study.conductors.flatMap((view) => {
 		if (view.pole !== 'positive' || view.conductor.use === 'cranking') return [];
 		// The quick bound clears most conductors of a large diagram.
-		if (!exceeds(letThroughBound(study.network, view.id), limitOf(view).currentA)) return [];
-		const faulty = (['from', 'to'] as const).flatMap((end) => {
-			if (!isOverfed(view, end)) return [];
-			const run = runTo(study, metal, view, end, limitOf);
-			const reaches = run.upstreamM + view.lengthM <= run.allowed.value + 1e-9 && !endsOpen(metal, view, otherEnd(end));
-			return reaches ? [] : [{ end, run }];
-		});
-		if (faulty.length === 0) return [];
-		const { from, to } = study.protection(view.id);
-		const worst = faulty.reduce((a, b) => (b.run.upstreamM < a.run.upstreamM ? b : a));
-		const [letThrough, opposite] = worst.end === 'from' ? [from, to] : [to, from];
-		const device = onlyDeviceBeyond(metal, view, otherEnd(worst.end));
-		const fault = { view, limit: limitOf(view), ...worst, letThrough, opposite, device };
-		if (faulty.length === 2)
-			return [{ ...fault, kind: from.currentA === Infinity || to.currentA === Infinity ? 'unprotected' : 'oversized' }];
-		return [{ ...fault, kind: kindOf(study, metal, fault) }];
+		return exceeds(letThroughBound(study.network, view.id), view.limit.currentA) ? faultOf(study, view) : [];
+	})
+);
+
+const faultOf = derivedOf((study, view: ConductorView): readonly Fault[] => {
+	const metal = deviceFree(study);
+	const isOverfed = (end: ConductorEnd): boolean => exceeds(study.protection(view.id)[end].currentA, view.limit.currentA);
+	const faulty = (['from', 'to'] as const).flatMap((end) => {
+		if (!isOverfed(end)) return [];
+		const run = runTo(study, metal, view, end);
+		const reaches = run.upstreamM + view.lengthM <= run.allowed.value + 1e-9 && !endsOpen(metal, view, otherEnd(end));
+		return reaches ? [] : [{ end, run }];
 	});
-}
+	if (faulty.length === 0) return [];
+	const { from, to } = study.protection(view.id);
+	const worst = faulty.reduce((a, b) => (b.run.upstreamM < a.run.upstreamM ? b : a));
+	const [letThrough, opposite] = worst.end === 'from' ? [from, to] : [to, from];
+	const device = onlyDeviceBeyond(metal, view, otherEnd(worst.end));
+	const fault = { view, limit: view.limit, ...worst, letThrough, opposite, device };
+	if (faulty.length === 2)
+		return [{ ...fault, kind: from.currentA === Infinity || to.currentA === Infinity ? 'unprotected' : 'oversized' }];
+	return [{ ...fault, kind: kindOf(study, metal, fault) }];
+});
 
 function kindOf(study: Study, metal: DeviceFree, { view, limit, end, letThrough, opposite, device }: Omit<Fault, 'kind'>): Fault['kind'] {
 	const [own, ...more] = letThrough.limitedBy.map(({ part, link }) => study.network.branchOfLink.get(`${part}.${link}`));
@@ -116,22 +115,16 @@ const endsOpen = (metal: DeviceFree, view: ConductorView, end: ConductorEnd): bo
  * Where the run begins and how long it is. A conductor tapped off a cranking supply may have its device near the
  * tap or, counting the cranking supply, near the battery: whichever leaves more room.
  */
-function runTo(
-	study: Study,
-	metal: DeviceFree,
-	view: ConductorView,
-	end: ConductorEnd,
-	limitOf: (view: ConductorView) => GreatestDevice
-): Run {
+function runTo(study: Study, metal: DeviceFree, view: ConductorView, end: ConductorEnd): Run {
 	const isUnlimited = study.protection(view.id)[end].currentA === Infinity;
-	const own = limitOf(view).currentA;
+	const own = view.limit.currentA;
 	const isCrankingDrawn = cranking(study);
 	const runs = (isCrankingDrawn ? [Infinity, 0] : [0]).flatMap((crankingLimitA) => {
 		const limitA = (other: ConductorView) => {
 			if (other.conductor.use === 'cranking') return crankingLimitA;
 			// A conductor that steps down begins where it does, whatever is wrong with the thicker one.
-			const stepsDown = !isUnlimited && exceeds(limitOf(other).currentA, own);
-			return stepsDown ? Infinity : limitOf(other).currentA * (1 + 1e-6);
+			const stepsDown = !isUnlimited && exceeds(other.limit.currentA, own);
+			return stepsDown ? Infinity : other.limit.currentA * (1 + 1e-6);
 		};
 		const measured = unprotectedRun(study.network, view.id, end, {
 			lengthM: (id) => study.conductor(id).lengthM,

@@ -2,13 +2,29 @@
 import type { PartId, StackItem } from '#core/diagram';
 import type { Stack, TerminalCurrents } from '#core/studs';
 import type { Study, WorstCurrent } from './study.ts';
+import { derived } from './watch.ts';
+import { partIds } from './wiring.ts';
 
 export interface StackCurrents extends TerminalCurrents {
 	/** The largest single one. */
 	readonly largest: WorstCurrent;
 }
 
+/** Worked out once for each stack, whoever asks. */
 export function stackCurrents(study: Study, stack: Stack): StackCurrents {
+	const known = knownCurrents(study);
+	let currents = known.get(stack);
+	if (!currents) known.set(stack, (currents = findCurrents(study, stack)));
+	return currents;
+}
+
+/** Filled as it is asked for; what the currents are made of is read at once, so that it does not outlive that. */
+const knownCurrents = derived(({ network, cases, parts }): WeakMap<Stack, StackCurrents> => {
+	void [network.branches, cases, parts];
+	return new WeakMap();
+});
+
+function findCurrents(study: Study, stack: Stack): StackCurrents {
 	const layers = [...stack.layers.keys()].filter((index) => ['lug', 'block'].includes(stack.layers[index]!.item.kind));
 	const byCase = study.cases
 		.filter(({ point, operatingCase }) => point.status === 'solved' && operatingCase.duration === 'continuous')
@@ -30,7 +46,7 @@ function injectedA(study: Study, item: StackItem, branchA: Float64Array): number
 		// Branches run from the conductor's `from` to its `to`.
 		return item.end === 'to' ? branchA[index]! : -branchA[index]!;
 	}
-	return item.kind === 'block' && Object.hasOwn(study.diagram.parts, item.block) ? -plateDrawA(study, item.block, branchA) : 0;
+	return item.kind === 'block' && partIds(study).has(item.block) ? -plateDrawA(study, item.block, branchA) : 0;
 }
 
 /** Amps a block's plate takes from the stud it sits on, all its fuses together. */

@@ -7,7 +7,7 @@ import type { Faults } from '#core/faults';
 import type { Memory } from '#core/memory';
 import type { Branch, Network, Pole } from '#core/network';
 import type { PartDescription } from '#core/parts';
-import type { Ampacity, Profile } from '#core/profiles';
+import type { Ampacity, GreatestDevice, Profile } from '#core/profiles';
 import type { ConductorProtection } from '#core/protection';
 import type { OperatingPoint } from '#core/solver';
 import type { Stack } from '#core/studs';
@@ -36,6 +36,8 @@ export interface ConductorView {
 	readonly lengthAssumed: boolean;
 	readonly pole: Pole;
 	readonly ampacity: Ampacity;
+	/** Greatest device the profile allows for it. */
+	readonly limit: GreatestDevice;
 	/** Greatest current over continuous cases, and over all cases. */
 	readonly continuous: WorstCurrent;
 	readonly surge: WorstCurrent;

@@ -5,7 +5,6 @@ import { ampsText } from '#core/units';
 import { alsoText, amperageSource, amperageText, exceeds, gaugeForDevice, limitedByText, limitText, sources } from './conductor-words.ts';
 import { defineRule } from './define.ts';
 import { groupBy } from './group-by.ts';
-import { limitOf } from './limit-of.ts';
 import { overcurrentFaults } from './overcurrent.ts';
 import type { ConductorView, Study } from './study.ts';
 import { conductorSubject, partSubject, subjects } from './subjects.ts';
@@ -78,7 +77,7 @@ function faultsOf(study: Study): ReturnFault[] {
 	const upstream = upstreamFaults(study.network, overcurrentFaults(study));
 	return study.conductors.flatMap((view) => {
 		if (view.pole !== 'negative' || view.conductor.use === 'cranking') return [];
-		const limit = limitOf(study, view);
+		const { limit } = view;
 		if (!exceeds(letThroughBound(study.network, view.id), limit.currentA)) return [];
 		const { from, to } = study.protection(view.id);
 		const letThrough = from.currentA >= to.currentA ? from : to;

@@ -25,6 +25,15 @@ export class Reads {
 		return true;
 	}
 
+	/** Takes over what others have read of the same study. */
+	add(others: Reads): void {
+		for (const [question, answer] of others.#answers) this.#answers.set(question, answer);
+		for (const [question, known] of others.#about) {
+			const own = this.about(question);
+			for (const [about, answer] of known) own.set(about, answer);
+		}
+	}
+
 	note(question: Question, answer: unknown): void {
 		this.#answers.set(question, answer);
 	}
@@ -51,10 +60,16 @@ const watchers = new WeakMap<Study, Watcher>();
  */
 export function watch(study: Study, reads = new Reads()): { readonly study: Study; readonly reads: Reads } {
 	const base = watchers.get(study)?.base ?? study;
-	const asks: Asks = (question) => () => {
-		const answer = question(base);
-		reads.note(question, answer);
-		return answer;
+	const asks: Asks = (question) => {
+		// A study gives one answer: asking once is enough.
+		let asked: { readonly answer: ReturnType<typeof question> } | null = null;
+		return () => {
+			if (!asked) {
+				asked = { answer: question(base) };
+				reads.note(question, asked.answer);
+			}
+			return asked.answer;
+		};
 	};
 	const asksAbout: AsksAbout = (question) => {
 		let known: Map<unknown, unknown> | null = null;
@@ -111,6 +126,26 @@ export function derived<Value>(work: (study: Study) => Value): (study: Study) =>
 	};
 }
 
+/** The same for each of many things, by the thing itself; it is not noted as read, but what it is made of is. */
+export function derivedOf<Thing extends object, Value>(work: (study: Study, thing: Thing) => Value): (study: Study, thing: Thing) => Value {
+	interface Kept {
+		readonly value: Value;
+		readonly reads: Reads;
+	}
+	const known = Symbol('known');
+	return (study, thing) => {
+		const base = watchers.get(study)?.base ?? study;
+		const kept = base.memory.keep(known, [], () => new WeakMap<Thing, Kept>());
+		let of = kept.get(thing);
+		if (!of?.reads.hold(base)) {
+			const watched = watch(base);
+			kept.set(thing, (of = { value: work(watched.study, thing), reads: watched.reads }));
+		}
+		watchers.get(study)?.reads.add(of.reads);
+		return of.value;
+	};
+}
+
 /** The list before, if it has the same members. */
 const sameList = <Value>(before: Value | undefined, now: Value): Value =>
 	Array.isArray(before) && Array.isArray(now) && isSame(before, now) ? before : now;
@@ -134,7 +169,7 @@ type AsksAbout = <About, Answer>(question: (study: Study, about: About) => Answe
 
 function watchedStudy(base: Study, asks: Asks, asksAbout: AsksAbout): Study {
 	const { memory } = base;
-	const study = { memory, ...ABOUT(asksAbout) };
+	const study = { memory, ...ABOUT(base, asks, asksAbout) };
 	for (const name of FACETS) define(study, name, asks(QUESTIONS[name]));
 	let network: Network | null = null;
 	let diagram: Diagram | null = null;
@@ -161,20 +196,31 @@ const QUESTIONS = Object.fromEntries(FACETS.map((name) => [name, (study: Study) 
 	Question
 >;
 
-const ABOUT = (asksAbout: AsksAbout) => ({
-	part: asksAbout(part),
-	conductor: asksAbout(conductor),
-	conductorName: asksAbout(nameOfConductor),
-	studName: asksAbout(nameOfStud),
-	protection: asksAbout(protection),
-	stack: asksAbout(stack),
-	branchCurrent: asksAbout(branchCurrent)
-});
-const part = (study: Study, id: string) => study.part(id);
+/** What a study answers about one thing: noted for that thing alone, or where that seldom matters for all. */
+const ABOUT = (base: Study, asks: Asks, asksAbout: AsksAbout) => {
+	const allParts = asks(QUESTIONS.parts);
+	const wholeForm = asks(form);
+	return {
+		part(id: string) {
+			allParts();
+			return base.part(id);
+		},
+		studName(key: string) {
+			allParts();
+			return base.studName(key);
+		},
+		protection(id: string) {
+			wholeForm();
+			return base.protection(id);
+		},
+		conductor: asksAbout(conductor),
+		conductorName: asksAbout(nameOfConductor),
+		stack: asksAbout(stack),
+		branchCurrent: asksAbout(branchCurrent)
+	};
+};
 const conductor = (study: Study, id: string) => study.conductor(id);
 const nameOfConductor = (study: Study, id: string) => study.conductorName(id);
-const nameOfStud = (study: Study, key: string) => study.studName(key);
-const protection = (study: Study, id: string) => study.protection(id);
 const stack = (study: Study, key: string) => study.stack(key);
 const branchCurrent = (study: Study, index: number) => study.branchCurrent(index);
 

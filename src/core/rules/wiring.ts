@@ -8,6 +8,8 @@ export const wiredStuds = ofForm(
 	({ diagram }): ReadonlySet<StudKey> => new Set(Object.values(diagram.conductors).flatMap(({ from, to }) => [studKey(from), studKey(to)]))
 );
 
+export const partIds = ofForm(({ diagram }): ReadonlySet<PartId> => new Set(Object.keys(diagram.parts)));
+
 /** Parts that a conductor, a block or a block's host joins to something. */
 export const wiredParts = ofForm(
 	({ diagram }): ReadonlySet<PartId> =>
