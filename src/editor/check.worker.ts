@@ -1,19 +1,8 @@
 import { checkDiagram } from '#core/check';
-import type { Diagram } from '#core/diagram';
 import { createMemory } from '#core/memory';
-import type { CheckAnswer, CheckRequest } from './checker.ts';
-import { shareUnchanged } from './share-unchanged.ts';
+import { answering, type SentRequest } from './check-link.ts';
 
-let last: Diagram | null = null;
 const memory = createMemory();
+const answer = answering((diagram) => checkDiagram(diagram, memory));
 
-self.onmessage = ({ data: { serial, diagram } }: MessageEvent<CheckRequest>) => {
-	let answer: CheckAnswer;
-	try {
-		last = shareUnchanged(last, diagram);
-		answer = { serial, result: checkDiagram(last, memory) };
-	} catch (error) {
-		answer = { serial, fault: error instanceof Error ? error.message : String(error) };
-	}
-	self.postMessage(answer);
-};
+self.onmessage = ({ data }: MessageEvent<SentRequest>) => self.postMessage(answer(data));

@@ -5,6 +5,7 @@
  */
 import type { CheckResult } from '#core/check';
 import type { Diagram } from '#core/diagram';
+import { linked } from './check-link.ts';
 
 export interface CheckRequest {
 	readonly serial: number;
@@ -134,5 +135,4 @@ export class Checker {
 	}
 }
 
-export const hireCheckWorker = (): CheckWorker =>
-	new Worker(new URL('./check.worker.ts', import.meta.url), { type: 'module' }) as CheckWorker;
+export const hireCheckWorker = (): CheckWorker => linked(new Worker(new URL('./check.worker.ts', import.meta.url), { type: 'module' }));
