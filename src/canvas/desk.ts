@@ -7,6 +7,7 @@ import type { DrawnItem, Scene } from '#core/drawing';
 import { isOpen } from '#core/rules';
 import type { CanvasHost, CanvasModel } from './host.ts';
 import { placeMarks, type Mark } from './marks.ts';
+import { placeRemarks, type RemarkMark } from './remark-marks.ts';
 import { NOTHING, type Overlay } from './overlay.ts';
 import { MARK_PX } from './theme.ts';
 import { SceneIndex } from './scene-index.ts';
@@ -41,6 +42,7 @@ export class CanvasDesk implements Desk {
 	#drag: Dragged | null = null;
 	#markPx = MARK_PX;
 	#marks: readonly Mark[] | null = null;
+	#remarks: readonly RemarkMark[] | null = null;
 
 	constructor(options: DeskOptions) {
 		this.#options = options;
@@ -68,6 +70,7 @@ export class CanvasDesk implements Desk {
 		if (view === this.#view) return;
 		this.#view = view;
 		this.#marks = null;
+		this.#remarks = null;
 		this.#options.repaint('still', 'drag', 'overlay');
 	}
 
@@ -76,6 +79,7 @@ export class CanvasDesk implements Desk {
 		if (markPx === this.#markPx) return;
 		this.#markPx = markPx;
 		this.#marks = null;
+		this.#remarks = null;
 		this.#options.repaint('overlay');
 	}
 
@@ -98,6 +102,15 @@ export class CanvasDesk implements Desk {
 			: []);
 	}
 
+	/** Radius of marks, in pixels. */
+	get markPx(): number {
+		return this.#markPx;
+	}
+
+	get remarks(): readonly RemarkMark[] {
+		return (this.#remarks ??= placeRemarks(this.#model?.remarks ?? new Map(), this.index, this.#view, this.#markPx));
+	}
+
 	show(model: CanvasModel): void {
 		const before = this.#model;
 		this.#model = model;
@@ -107,6 +120,7 @@ export class CanvasDesk implements Desk {
 			this.#options.repaint('still', 'drag');
 		} else if (before.theme !== model.theme || before.lens !== model.lens) this.#options.repaint('still', 'drag');
 		this.#marks = null;
+		this.#remarks = null;
 		this.#options.repaint('overlay');
 	}
 

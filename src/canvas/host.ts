@@ -3,7 +3,7 @@
  * without Svelte.
  */
 import type { Command, Diagram, ItemKey, TerminalRef } from '#core/diagram';
-import type { Scene } from '#core/drawing';
+import type { ChangeMarks, Scene } from '#core/drawing';
 import type { Point } from '#core/geometry';
 import type { CheckResult } from '#core/check';
 import type { LensView } from '#core/explain';
@@ -30,6 +30,8 @@ export interface CanvasHost {
 	select(keys: readonly ItemKey[]): void;
 	/** A finding's mark was clicked. */
 	focusFinding?(key: string): void;
+	/** The mark of remarks on this was clicked. */
+	openRemarks?(on: ItemKey): void;
 	setTool(tool: Tool): void;
 	/**
 	 * A new part of this kind was asked for here; the host makes id, label and defaults and runs the command. With `on`,
@@ -60,6 +62,10 @@ export interface CanvasModel {
 	readonly lens?: LensView | null;
 	/** What protects the selection, or is protected by it. */
 	readonly halo?: ReadonlySet<ItemKey>;
+	/** How many open remarks there are on what. */
+	readonly remarks?: ReadonlyMap<ItemKey, number>;
+	/** What differs from another state of the drawing. */
+	readonly changes?: ChangeMarks | null;
 }
 
 export interface Canvas {

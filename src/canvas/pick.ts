@@ -2,6 +2,7 @@
 import { parseItemKey, type ConductorEnd, type ConductorId, type ItemKey } from '#core/diagram';
 import { boxContainsPoint, distance, nearestOnPolyline, polylineLength, pointAtFraction, type Point } from '#core/geometry';
 import { markAt, type Mark } from './marks.ts';
+import { remarkAt, type RemarkMark } from './remark-marks.ts';
 import type { Device } from './pointer.ts';
 import type { SceneIndex, StudPlace } from './scene-index.ts';
 import { HANDLE_PX, PICK_PX, STUD_PICK_MIN_PX } from './theme.ts';
@@ -9,6 +10,7 @@ import { toDrawing, toScreen, type View } from './viewport.ts';
 
 export type Target =
 	| { readonly kind: 'mark'; readonly mark: Mark }
+	| { readonly kind: 'remark'; readonly key: ItemKey }
 	| { readonly kind: 'handle'; readonly conductor: ConductorId; readonly end: ConductorEnd }
 	| { readonly kind: 'stud'; readonly key: ItemKey; readonly stud: StudPlace }
 	| { readonly kind: 'conductor'; readonly key: ItemKey; readonly at: Point; readonly segment: number }
@@ -18,6 +20,7 @@ export interface Pickable {
 	readonly index: SceneIndex;
 	readonly view: View;
 	readonly marks: readonly Mark[];
+	readonly remarks?: readonly RemarkMark[];
 	readonly selection: ReadonlySet<ItemKey>;
 }
 
@@ -25,6 +28,8 @@ export interface Pickable {
 export function pick(on: Pickable, screen: Point, device: Device): Target | null {
 	const mark = markAt(on.marks, screen, device === 'touch' ? 8 : 2);
 	if (mark) return { kind: 'mark', mark };
+	const remark = remarkAt(on.remarks ?? [], screen, device === 'touch' ? 8 : 2);
+	if (remark) return { kind: 'remark', key: remark.key };
 	return handleAt(on, screen, device) ?? thingAt(on, screen, device);
 }
 

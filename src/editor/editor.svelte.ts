@@ -66,6 +66,7 @@ export class Editor implements Pick<CanvasHost, 'run' | 'select' | 'setTool' | '
 	#message = $state.raw<Message>({ text: '', kind: 'done', serial: 0 });
 	#notes = $state.raw<readonly string[]>([]);
 	#readOnly = $state<string | null>(null);
+	#looked = $state.raw<{ readonly diagram: Diagram; readonly reason: string } | null>(null);
 	#stillAllowed: readonly string[] = [];
 	#onStep: StepListener | null = null;
 	/** Name of the file it was opened from or saved to; empty for a diagram that was never saved. */
@@ -88,8 +89,13 @@ export class Editor implements Pick<CanvasHost, 'run' | 'select' | 'setTool' | '
 	get history(): History {
 		return this.#history;
 	}
+	/** What is on the sheet: the diagram that is edited, or the one looked at. */
 	get diagram(): Diagram {
-		return this.#history.diagram;
+		return this.#looked?.diagram ?? this.#history.diagram;
+	}
+	/** True while another diagram than the one that is edited is on the sheet. */
+	get looking(): boolean {
+		return this.#looked !== null;
 	}
 	get selection(): ReadonlySet<ItemKey> {
 		return this.#selection;
@@ -124,14 +130,14 @@ export class Editor implements Pick<CanvasHost, 'run' | 'select' | 'setTool' | '
 	}
 	/** Why nothing may be changed now, or null. */
 	get readOnly(): string | null {
-		return this.#readOnly;
+		return this.#looked?.reason ?? this.#readOnly;
 	}
 	/** As last opened or saved. */
 	get savedDiagram(): Diagram {
 		return this.#saved;
 	}
 	get dirty(): boolean {
-		return this.#saved !== this.diagram;
+		return this.#saved !== this.#history.diagram;
 	}
 	get undoLabel(): string | null {
 		return this.#history.done.at(-1)?.label ?? null;
@@ -149,6 +155,7 @@ export class Editor implements Pick<CanvasHost, 'run' | 'select' | 'setTool' | '
 	resume(history: History, { fileName, saved, notes = [] }: Resumed): void {
 		const { diagram } = history;
 		this.#notes = notes;
+		this.#looked = null;
 		this.#history = history;
 		this.#saved = saved ?? NEVER_SAVED;
 		this.fileName = fileName;
@@ -165,8 +172,21 @@ export class Editor implements Pick<CanvasHost, 'run' | 'select' | 'setTool' | '
 	/** Shows the open diagram as it was changed elsewhere: what is selected and which tool is in hand stay. */
 	follow(history: History): void {
 		this.#history = history;
+		if (this.#looked) return;
 		this.#selection = pruned(history.diagram, this.#selection);
 		this.#checker.check(history.diagram);
+	}
+
+	/** Puts another diagram on the sheet to be looked at, with what is said to who tries to change it; null brings back what is edited. */
+	look(diagram: Diagram | null, reason = ''): void {
+		this.#looked = diagram && { diagram, reason };
+		this.#selection = pruned(this.diagram, this.#selection);
+		this.#tool = SELECT;
+		this.#focusedFinding = null;
+		this.#check = null;
+		this.#checked = null;
+		this.#checker.forget();
+		this.#checker.check(this.diagram);
 	}
 
 	/** Refuses every change with this reason, until null, but for commands of these names. */
@@ -188,7 +208,8 @@ export class Editor implements Pick<CanvasHost, 'run' | 'select' | 'setTool' | '
 
 	/** Runs a command as one undo step; with a `group`, runs close in time become one. Says and returns why it was refused. */
 	run(command: Command, options: { group?: string; quiet?: boolean } = {}): string | null {
-		const reason = (this.#stillAllowed.includes(command.name) ? null : this.#readOnly) ?? command.refuse(this.diagram);
+		const isAllowed = !this.#looked && this.#stillAllowed.includes(command.name);
+		const reason = (isAllowed ? null : this.readOnly) ?? command.refuse(this.diagram);
 		if (reason !== null) {
 			this.#say(reason, 'refused');
 			return reason;
@@ -202,7 +223,7 @@ export class Editor implements Pick<CanvasHost, 'run' | 'select' | 'setTool' | '
 	}
 
 	undo(): void {
-		if (this.#readOnly !== null) return this.refuse(this.#readOnly);
+		if (this.readOnly !== null) return this.refuse(this.readOnly);
 		const entry = this.#history.done.at(-1);
 		if (!entry) return this.#say(messages.nothingToUndo, 'refused');
 		this.#become(undo(this.#history));
@@ -211,7 +232,7 @@ export class Editor implements Pick<CanvasHost, 'run' | 'select' | 'setTool' | '
 	}
 
 	redo(): void {
-		if (this.#readOnly !== null) return this.refuse(this.#readOnly);
+		if (this.readOnly !== null) return this.refuse(this.readOnly);
 		const entry = this.#history.undone.at(-1);
 		if (!entry) return this.#say(messages.nothingToRedo, 'refused');
 		this.#become(redo(this.#history));

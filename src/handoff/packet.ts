@@ -29,6 +29,8 @@ export interface PacketInput {
 	readonly sections: readonly Section[];
 	/** "Checked against …: 2 errors." */
 	readonly verdict: string;
+	/** True leaves out the list of where the parts are on the drawing. */
+	readonly withoutPlaces?: boolean;
 }
 
 /** Sheets of a section before the number of all is known. */
@@ -119,7 +121,8 @@ function running(
 function bindDrawing(section: Section, input: PacketInput, options: PacketOptions, sheets: DrawingSheets | null, measure: Measure): Bound {
 	const size = sheetSize(options.paper, 'portrait');
 	if (!sheets) return running(section, input, size, filledWith([whereTable(input, null, 1)], size, PLAIN, measure), measure);
-	const listed = (first: number): readonly (readonly Primitive[])[] => filledWith([whereTable(input, sheets, first)], size, PLAIN, measure);
+	const listed = (first: number): readonly (readonly Primitive[])[] =>
+		input.withoutPlaces ? [] : filledWith([whereTable(input, sheets, first)], size, PLAIN, measure);
 	return {
 		section,
 		count: sheets.sheets.length + listed(1).length,

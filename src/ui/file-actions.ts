@@ -66,7 +66,7 @@ export function createFileActions(editor: Editor, view: View, keeping: Keeping):
 			const { leaveTitle: title, leave: text, leaveYes: yes, leaveNo: no } = shareTexts;
 			return !keeping.visit.unsaved || (await view.ask({ title, text, yes, no })) === true;
 		}
-		if ((await keeping.flush()) || !hasUnsavedChanges(editor.savedDiagram, editor.diagram)) return true;
+		if ((await keeping.flush()) || !hasUnsavedChanges(editor.savedDiagram, editor.history.diagram)) return true;
 		const { discardTitle: title, discard: text, discardYes: yes, discardNo: no, discardSave: also } = texts.file;
 		const answer = await view.ask({ title, text, yes, no, also });
 		return answer === 'also' ? save() : answer;
@@ -88,7 +88,7 @@ export function createFileActions(editor: Editor, view: View, keeping: Keeping):
 	async function save(): Promise<boolean> {
 		const place = await target();
 		if (place === undefined) return false;
-		const { diagram } = editor;
+		const { diagram } = editor.history;
 		const outcome = await saveDiagram(diagram, place);
 		if (outcome.status === 'failed') editor.refuse(sentences(outcome.problems));
 		if (outcome.status !== 'done') return false;

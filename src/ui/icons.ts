@@ -27,6 +27,8 @@ export const icons = {
 	outline: 'M3 4h6M6 4v12h4M6 10h4M12 10h5M12 16h5',
 	inspector: 'M3 5.5h8M15 5.5h2M3 10h2M9 10h8M3 14.5h8M15 14.5h2M11 3.7v3.6M15 3.7v3.6M5 8.2v3.6M9 8.2v3.6M11 12.7v3.6M15 12.7v3.6',
 	findings: 'M10 2.8 18 17H2zM10 8v4.2M10 14.4v.3',
+	remarks: 'M4 3h8l4 4v10H4zM12 3v4h4M7 10h6M7 13h4',
+	changes: 'M3 6h8M7 2.5v7M9 14.5h8M3 17 17 3',
 	rotate: 'M15.8 8.2A6.2 6.2 0 1 0 16 12M16.5 3.5v5h-5',
 	delete: 'M3.5 5.5h13M8 5.5V3h4v2.5M5 5.5 6 17h8l1-11.5M8.3 8.5l.3 5.5M11.7 8.5l-.3 5.5',
 	duplicate: 'M7 7h10v10H7zM13 7V3H3v10h4',

@@ -4,14 +4,16 @@ import { MediaQuery } from 'svelte/reactivity';
 import type { Canvas } from '#canvas';
 import type { ItemKey } from '#core/diagram';
 import type { LensId } from '#core/explain';
+import type { CompareAsk, Comparison } from '#editor';
 import type { Point } from '#core/geometry';
 import { Coverage } from './coverage.ts';
 import { FullBusForm } from './full-bus/form.svelte.ts';
 import { Theme } from './theme.svelte.ts';
 
-export type PanelName = 'shelf' | 'outline' | 'inspector' | 'findings';
+export type LowerPanel = 'findings' | 'remarks' | 'changes';
+export type PanelName = 'shelf' | 'outline' | 'inspector' | LowerPanel;
 export type DialogName =
-	'help' | 'cautions' | 'examples' | 'full-bus' | 'positions' | 'sizing' | 'diagrams' | 'cases' | 'energy' | 'handoff';
+	'help' | 'cautions' | 'examples' | 'full-bus' | 'positions' | 'sizing' | 'diagrams' | 'cases' | 'energy' | 'handoff' | 'revisions';
 
 export interface Question {
 	readonly title: string;
@@ -38,6 +40,15 @@ export class View {
 	/** Null until the canvas is mounted. */
 	canvas = $state.raw<Canvas | null>(null);
 	left = $state<'shelf' | 'outline'>('shelf');
+	/** What shares the place below the details. */
+	lower = $state<LowerPanel>('findings');
+	/** Which states of the diagram are compared; null when none are. */
+	comparing = $state.raw<CompareAsk | null>(null);
+	/** How they differ; null until it is known. */
+	comparison = $state.raw<Comparison | null>(null);
+	compareFault = $state<string | null>(null);
+	/** The issued revision that is on the sheet; null while it is what is edited. */
+	looking = $state<string | null>(null);
 	dock = $state<'right' | 'bottom'>('right');
 	/** Set by hand; null until then. */
 	#split = $state<number | null>(null);
@@ -80,11 +91,13 @@ export class View {
 
 	shows(panel: PanelName): boolean {
 		if (this.narrow) return this.sheet === panel;
-		return panel === 'shelf' || panel === 'outline' ? this.left === panel : true;
+		if (panel === 'shelf' || panel === 'outline') return this.left === panel;
+		return panel === 'inspector' || this.lower === panel;
 	}
 
 	open(panel: PanelName): void {
 		if (panel === 'shelf' || panel === 'outline') this.left = panel;
+		else if (panel !== 'inspector') this.lower = panel;
 		this.sheet = panel;
 	}
 

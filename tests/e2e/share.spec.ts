@@ -1,5 +1,7 @@
 /** A diagram in a link: opened without a server's help, looked at, remarked on, copied; and revisions of it compared. */
 import { expect, test, type Browser, type Page } from '@playwright/test';
+import { readFileSync } from 'node:fs';
+import { pdfText } from '../support/pdf.ts';
 import { openApp } from './support/app.ts';
 
 const EXAMPLE = 'Ridge Post 3';
@@ -90,4 +92,113 @@ test('the small page shows the drawing in a frame of another page', async ({ pag
 	await framed.getByRole('button', { name: 'Closer' }).click();
 	await expect(framed.getByRole('link', { name: 'Open it whole' })).toHaveAttribute('href', /\/#1\./);
 	await expect(framed.getByRole('button', { name: 'Undo' })).toHaveCount(0);
+});
+
+test('a reviewer pins a remark to a part, and the author takes it in, answers and closes it', async ({ page, browser }) => {
+	const app = await openApp(page);
+	await expect(app.findings.getByRole('article').first()).toBeVisible();
+	const visitor = await openLink(browser, await linkTo(page));
+	await visitor.keyboard.press('Control+a');
+	await visitor.keyboard.press('Escape');
+	const at = await visitor.evaluate(() => window.wireworthy?.clientPoint('part:B1') ?? null);
+	await visitor.mouse.click(at!.x, at!.y);
+	await visitor.getByRole('tab', { name: 'Remarks' }).click();
+	const theirs = visitor.getByRole('region', { name: 'Remarks' });
+	await theirs.getByLabel('What to look at').fill('Strap it down.');
+	await theirs.getByRole('button', { name: 'Pin the remark' }).click();
+	await expect(theirs.getByRole('alert')).toHaveText('Give the name of whoever remarks it.');
+	await theirs.getByLabel('Your name').fill('R. Reader');
+	await theirs.getByRole('button', { name: 'Pin the remark' }).click();
+	await expect(theirs.getByRole('article')).toContainText('Strap it down.');
+	await expect(theirs.getByRole('button', { name: 'Answer…' })).toHaveCount(0);
+	const [file] = await Promise.all([visitor.waitForEvent('download'), theirs.getByRole('button', { name: 'Save remarks' }).click()]);
+	expect(file.suggestedFilename()).toBe('Ridge Post 3 remarks.json');
+	const text = readFileSync(await file.path(), 'utf8');
+	expect(Object.keys(JSON.parse(text))).toEqual(['format', 'version', 'about', 'remarks']);
+	await visitor.context().close();
+
+	await page.getByRole('tab', { name: 'Remarks' }).click();
+	const mine = page.getByRole('region', { name: 'Remarks' });
+	const take = async (name: string, content: string) => {
+		const [chooser] = await Promise.all([page.waitForEvent('filechooser'), mine.getByRole('button', { name: 'Take in remarks…' }).click()]);
+		await chooser.setFiles({ name, mimeType: 'application/json', buffer: Buffer.from(content) });
+	};
+	await take('diagram.json', JSON.stringify({ format: 'wireworthy-diagram', version: 1, parts: {} }));
+	await expect(mine.getByRole('alert')).toContainText('This is not a file of remarks.');
+	await take('remarks.json', text);
+	const remark = mine.getByRole('article');
+	await expect(remark).toContainText('Strap it down.');
+	await expect(remark).toContainText('R. Reader');
+	await remark.getByRole('button', { name: /^B1/ }).click();
+	await expect(app.details.getByLabel('Designation')).toHaveValue('B1');
+
+	await remark.getByRole('button', { name: 'Answer…' }).click();
+	await remark.getByLabel('Answer').fill('Done, with two straps.');
+	await remark.getByLabel('Your name').fill('A. Author');
+	await remark.getByRole('button', { name: 'Give this answer' }).click();
+	await expect(remark).toContainText('A. Author: Done, with two straps.');
+	await remark.getByRole('button', { name: 'Close', exact: true }).click();
+	await mine.getByText('1 closed remark').click();
+	await expect(mine.getByRole('button', { name: 'Open again' })).toBeVisible();
+
+	// What it was about is taken away: the remark says so.
+	await mine.getByRole('button', { name: 'Open again' }).click();
+	await remark.getByRole('button', { name: /^B1/ }).click();
+	await app.canvas.focus();
+	await page.keyboard.press('Delete');
+	await expect(remark).toContainText('What this was about is no longer there');
+});
+
+test('two revisions are issued and compared, on the drawing, as a list and as a sheet', async ({ page }) => {
+	const app = await openApp(page);
+	await expect(app.findings.getByRole('article').first()).toBeVisible();
+	await page.getByRole('button', { name: 'New', exact: true }).click();
+	const fuse = await app.place('In-line fuse', 0.5, 0.5);
+	await app.details.getByLabel('Fuse', { exact: true }).fill('100');
+	await page.keyboard.press('Enter');
+
+	const issue = async (why: string) => {
+		await page.getByRole('button', { name: 'Hand over', exact: true }).click();
+		await page.getByRole('button', { name: 'Revisions…' }).click();
+		const dialog = page.getByRole('dialog', { name: 'Revisions' });
+		await dialog.getByLabel('Issued by').fill('A. Author');
+		if (why !== '') await dialog.getByLabel('What changed and why').fill(why);
+		await dialog.getByRole('button', { name: 'Issue', exact: true }).click();
+		return dialog;
+	};
+	const first = await issue('');
+	await expect(first.getByRole('alert')).toContainText('Say what changed and why');
+	await first.getByLabel('What changed and why').fill('First issue.');
+	await first.getByRole('button', { name: 'Issue', exact: true }).click();
+	await expect(first.getByText('Revision A is issued.')).toBeVisible();
+	await first.getByRole('button', { name: 'Close' }).click();
+
+	await app.select(`part:${fuse}`);
+	await app.details.getByLabel('Fuse', { exact: true }).fill('80');
+	await page.keyboard.press('Enter');
+	const second = await issue('A smaller fuse.');
+	await expect(second.getByText('Revision B is issued.')).toBeVisible();
+	await second.getByLabel('From').selectOption({ index: 2 });
+	await second.getByLabel('To', { exact: true }).selectOption({ index: 1 });
+	await second.getByRole('button', { name: 'Compare', exact: true }).click();
+
+	await expect(page.getByText('Comparing: Revision A → Revision B')).toBeVisible();
+	const changes = page.getByRole('region', { name: 'Changes' });
+	await expect(changes.getByText(`${fuse} 100 A to 80 A`)).toBeVisible();
+	const [sheet] = await Promise.all([page.waitForEvent('download'), changes.getByRole('button', { name: 'Save change sheet' }).click()]);
+	const text = pdfText(readFileSync(await sheet.path()));
+	expect(text).toContain('Change sheet, revision A to revision B');
+	expect(text).toContain('100 A to 80 A');
+
+	// What is on the sheet is revision B as issued: it cannot be changed.
+	await app.canvas.focus();
+	await page.keyboard.press('Control+a');
+	await page.keyboard.press('Delete');
+	await expect(page.getByRole('status').filter({ hasText: 'it is read only' })).toBeVisible();
+	await page.getByRole('button', { name: 'Back to the drawing' }).click();
+	await expect(page.getByText(/^Comparing/)).toBeHidden();
+	await app.canvas.focus();
+	await page.keyboard.press('Control+a');
+	await page.keyboard.press('Delete');
+	await expect(page.getByText(/0 parts/).first()).toBeVisible();
 });

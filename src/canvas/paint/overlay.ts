@@ -1,7 +1,7 @@
 /** Paints what lies over the drawing, in CSS pixels: selection, hover, rubber bands, snap hints, finding marks. */
 import { itemKey, parseItemKey, studKey, terminalRef, type ItemKey } from '#core/diagram';
 import type { Box, Point } from '#core/geometry';
-import type { DrawnItem } from '#core/drawing';
+import { changeMarks, type ChangeMarks, type DrawnItem } from '#core/drawing';
 import type { Paint, Palette } from '#core/graphics';
 import type { Finding } from '#core/rules';
 import type { CanvasDesk } from '../desk.ts';
@@ -11,6 +11,7 @@ import { handlesOf } from '../pick.ts';
 import { HANDLE_PX } from '../theme.ts';
 import { toScreen, visibleBox, type Size } from '../viewport.ts';
 import { tracePolyline } from './compile.ts';
+import { paintRemark } from './remark.ts';
 import { PAINT_OF, paintMark, type MarkStanding } from './mark.ts';
 import { FONT, type Painter } from './painter.ts';
 
@@ -36,6 +37,8 @@ export function paintOverlay(desk: CanvasDesk, screen: OverlayScreen): void {
 	if (overlay.hover && !model.selection.has(overlay.hover)) pen.outline(overlay.hover, 'selection', 3, 0.45);
 	for (const key of model.selection) pen.outline(key, 'selection', 3, 0.9);
 
+	if (model.changes) pen.changes(model.changes);
+
 	// After a tap there is no pointer to show the way: the tool in hand says what is looked for.
 	const connecting = model.tool.kind === 'connect' ? model.tool : null;
 	const seeks = overlay.seeks ?? (connecting && ({ what: 'lug', except: connecting.from } as const));
@@ -46,6 +49,7 @@ export function paintOverlay(desk: CanvasDesk, screen: OverlayScreen): void {
 	if (overlay.target) pen.target(overlay.target);
 	for (const handle of handlesOf(desk)) pen.handle(handle.at);
 	if (!desk.dragged) for (const mark of desk.marks) paintMark(screen.context, mark, screen.palette, standingOf(mark, focused));
+	if (!desk.dragged) for (const remark of desk.remarks) paintRemark(screen.context, remark, screen.palette);
 	screen.context.globalAlpha = 1;
 	if (overlay.box) pen.box(overlay.box);
 	if (overlay.tag) pen.tag(overlay.tag);
@@ -177,6 +181,18 @@ class OverlayPen {
 			6
 		);
 		context.stroke();
+	}
+
+	changes(marks: ChangeMarks): void {
+		const { view, scene, markPx } = this.desk;
+		const context = this.#context;
+		context.save();
+		context.translate(view.x, view.y);
+		context.scale(view.zoom, view.zoom);
+		const primitives = changeMarks(scene, marks, markPx / view.zoom);
+		this.screen.painter.paint(context, primitives, { palette: this.#palette, zoom: view.zoom });
+		context.restore();
+		context.globalAlpha = 1;
 	}
 
 	ghost({ at, primitives }: NonNullable<CanvasDesk['overlay']['ghost']>): void {

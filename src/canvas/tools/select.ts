@@ -24,6 +24,10 @@ export function createSelectTool(desk: Desk): CanvasTool {
 		tap(press) {
 			const target = pick(desk, press.at, press.device);
 			if (target?.kind === 'mark') return chooseFinding(desk, target.mark);
+			if (target?.kind === 'remark') {
+				desk.host.select([target.key]);
+				return desk.host.openRemarks?.(target.key);
+			}
 			const key = keyOf(target);
 			const adds = press.keys.shift || press.keys.ctrl;
 			if (key === null) {
@@ -122,6 +126,7 @@ function keyOf(target: Target | null): ItemKey | null {
 		case 'stud':
 		case 'conductor':
 		case 'part':
+		case 'remark':
 			return target.key;
 		case 'mark':
 			return target.mark.selects[0] ?? null;

@@ -146,7 +146,7 @@ export class Keeping {
 		if (this.visit) return;
 		this.file = file;
 		this.#session.setFile(file);
-		void this.#session.keepVersion('saved', this.editor.diagram);
+		void this.#session.keepVersion('saved', this.editor.history.diagram);
 	}
 
 	/** The file is known to be in this state. */
@@ -156,7 +156,7 @@ export class Keeping {
 	}
 
 	keepVersion(why: 'before-restoring'): Promise<void> {
-		return this.#session.keepVersion(why, this.editor.diagram);
+		return this.#session.keepVersion(why, this.editor.history.diagram);
 	}
 
 	editHere(): void {
