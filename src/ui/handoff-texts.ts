@@ -3,9 +3,6 @@ export const handoffTexts = {
 	open: 'Hand over',
 	hint: 'Save or print the packet: drawing, schedules, labels, tests',
 	title: 'Hand over',
-	loading: 'Getting ready…',
-	notLoaded: (reason: string) =>
-		`This part of the program could not be loaded (${reason}). Check the connection, close this and try again.`,
 
 	empty: 'There is nothing to hand over yet.',
 	emptyHint:

@@ -446,5 +446,12 @@ export const texts = {
 					: `From ${min} to ${max} ${unit}`.trim(),
 		notKnown: 'not known',
 		unset: 'empty'
+	},
+
+	lateDialog: {
+		title: 'One moment',
+		loading: 'Getting ready…',
+		notLoaded: (reason: string) =>
+			`This part of the program could not be loaded (${reason}). Check the connection, close this and try again.`
 	}
 };

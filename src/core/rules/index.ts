@@ -5,7 +5,7 @@ export type { CaseResult, ConductorView, PartView, Study, WorstCurrent } from '.
 export { buildStudy } from './build-study.ts';
 export { RULES } from './list.ts';
 export { ruleCatalogue, type RuleCatalogue } from './catalogue.ts';
-export type { NotImplemented } from './not-implemented.ts';
+export { NOT_IMPLEMENTED, type NotImplemented } from './not-implemented.ts';
 export { runRules } from './run.ts';
 export { figureName } from './numbers.ts';
 export { fingerprintOf, idleWaivers, isOpen, LAPSES_BEYOND } from './waivers.ts';

@@ -1,0 +1,15 @@
+/** Dialogs that are fetched when they are opened, by their name in the view. */
+const use = () => import('../use/UseDialog.svelte');
+
+export const LATE = {
+	'full-bus': () => import('../full-bus/FullBusDialog.svelte'),
+	positions: () => import('../full-bus/PositionsDialog.svelte'),
+	sizing: () => import('../sizing/SizingDialog.svelte'),
+	diagrams: () => import('../keeping/DiagramsDialog.svelte'),
+	handoff: () => import('../handoff/HandoffDialog.svelte'),
+	revisions: () => import('../revisions/RevisionsDialog.svelte'),
+	cases: use,
+	energy: use
+};
+
+export const isLate = (dialog: string | null): dialog is keyof typeof LATE => dialog !== null && Object.hasOwn(LATE, dialog);
