@@ -4,7 +4,7 @@ import { expect, test, type Locator, type Page } from '@playwright/test';
 import { openApp, type App } from './support/app.ts';
 
 /** End stud L of the first example carries a 4/0 AWG feed on top of a smaller lug: the order is wrong there. */
-const STUD = 'stud:D.L';
+const STUD = 'stud:D.L' as const;
 
 const layer = (scope: Locator, label: RegExp) => scope.getByRole('button', { name: label });
 const places = (scope: Locator) =>

@@ -1,8 +1,10 @@
 import { voltsText } from '#core/units';
-import { arraysOf, coldVolts } from './arrays.ts';
+import { arraysOf, coldVolts, type SolarArray } from './arrays.ts';
+import { chassisOf } from './chassis.ts';
 import { exceeds } from './conductor-words.ts';
 import { defineRule } from './define.ts';
 import { choiceOf, numberOf } from './params.ts';
+import type { Study } from './study.ts';
 import { partSubject } from './subjects.ts';
 import { partName } from './words.ts';
 
@@ -37,14 +39,13 @@ export const arraySwitch = defineRule({
 
 	/** Only where something is said of a switch, or that there is none. */
 	*check(study) {
-		const isBonded = study.diagram.system.negative === 'bonded';
 		for (const array of arraysOf(study)) {
 			const name = partName(array.view);
 			const at = [partSubject(array.view.id)] as const;
 			const said = choiceOf(array.view, 'arraySwitch');
 			if (said === 'no') yield { message: 'none', data: { name }, at, unverified: true };
 			else if (said === 'plug') yield { message: 'plug', severity: 'warning', data: { name }, at, unverified: true };
-			else if (said === 'one' && !isBonded) yield { message: 'onePole', data: { name }, at, unverified: true };
+			else if (said === 'one' && !isBonded(study, array)) yield { message: 'onePole', data: { name }, at, unverified: true };
 			else if (said === 'one' || said === 'both') {
 				const switchV = numberOf(array.view, 'arraySwitchV');
 				const arrayV = coldVolts(array)?.value ?? (array.vocV === null ? null : array.inSeries * array.vocV);
@@ -54,3 +55,11 @@ export const arraySwitch = defineRule({
 		}
 	}
 });
+
+/** Where no bond is drawn the system's word is taken; where one is, it must reach the controller: an isolated converter parts them. */
+function isBonded(study: Study, { view }: SolarArray): boolean {
+	if (study.diagram.system.negative !== 'bonded') return false;
+	const { nodes, bonds } = chassisOf(study);
+	const chassis = new Set([...nodes].map(study.nets.of));
+	return bonds.length === 0 || view.terminals.some(({ id }) => chassis.has(study.nets.of(study.network.nodeOf.get(`${view.id}.${id}`)!)));
+}

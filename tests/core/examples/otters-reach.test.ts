@@ -77,8 +77,8 @@ describe('the bilge pump', () => {
 		['10', 0.034 * 12],
 		['8', 0.021 * 12]
 	] as const)('on %s AWG: %s V in copper', (size, hand) => {
-		const f = figures(gauge(after, ['C6a', 'C6p', 'C6n'], size));
-		near(f.copperV('pump', 'C6a', 'C6p', 'C6n'), hand);
+		const f = figures(gauge(after, ['C6a', 'C6b', 'C6p', 'C6n'], size));
+		near(f.copperV('pump', 'C6a', 'C6b', 'C6p', 'C6n'), hand);
 	});
 	test('stalled on 14 AWG it draws 26.3 A, less than its 30 A fuse: 34 A at 12 V as a resistance, and 14 m of wire', () => {
 		const stalled = changed(before, setParams({ parts: ['BP'], params: { drawAs: 'resistance', draw: 12 / 34 } }));

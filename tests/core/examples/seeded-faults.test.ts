@@ -33,10 +33,11 @@ const SYSTEMS: Record<string, System> = {
 			{ fault: 'one label on two conductors', rule: 'duplicate-label', severity: 'error', at: 'C5p' },
 			{ fault: 'negative bus of 150 A', rule: 'bus-overloaded', severity: 'error', at: 'NB' },
 			{ fault: 'main lug and bond on an M6 stud', rule: 'stud-too-short', severity: 'error', at: 'NB.1' },
+			{ fault: 'charger and inverter at opposite ends of the bus', rule: 'bus-order', severity: 'note', at: 'D' },
 			{ fault: 'string fuses of 300 A each', rule: 'oversized-protection', severity: 'error', at: 'W3' }
 		],
 		alsoTold: [],
-		notYet: ['charger and inverter at opposite ends of the bus']
+		notYet: []
 	},
 	pagemoor: {
 		found: [
@@ -72,10 +73,13 @@ const SYSTEMS: Record<string, System> = {
 			{ fault: 'a post too short for five', rule: 'stud-too-short', severity: 'error', at: 'H1.neg' },
 			{ fault: 'large lugs over small rings', rule: 'stack-order', severity: 'warning', at: 'H1.neg' },
 			{ fault: 'returns on the battery side', rule: 'shunt-bypassed', severity: 'error', at: 'SH' },
+			{ fault: 'a fuse that does not open when the pump stalls', rule: 'stalled-motor', severity: 'error', at: 'F6' },
+			{ fault: 'switch not ignition protected', rule: 'ignition-source', severity: 'error', at: 'HSW' },
+			{ fault: 'fuses not ignition protected', rule: 'ignition-source', severity: 'error', at: 'D' },
 			{ fault: 'a positive conductor in yellow', rule: 'colour-fault', severity: 'error', at: 'C6p' }
 		],
 		alsoTold: ['interrupt-capacity', 'no-fast-clearing'],
-		notYet: ['a fuse that does not open when the pump stalls', 'switch and fuses not ignition protected']
+		notYet: []
 	},
 	'skarv-fell': {
 		found: [
@@ -84,10 +88,13 @@ const SYSTEMS: Record<string, System> = {
 			{ fault: 'one battery on thin, long leads', rule: 'string-paths-unequal', severity: 'warning', at: 'B2' },
 			{ fault: 'sense wire without a fuse', rule: 'unprotected-conductor', severity: 'error', at: 'S1p' },
 			{ fault: 'thin leads on one battery', rule: 'two-source-conductor', severity: 'error', at: 'W1p' },
+			{ fault: 'array voltage in the cold', rule: 'array-voltage-cold', severity: 'error', at: 'SOL' },
+			{ fault: 'no low-temperature cut-off', rule: 'cold-charging', severity: 'warning', at: 'B2' },
+			{ fault: 'array disconnect of one pole', rule: 'array-switch', severity: 'error', at: 'SOL' },
 			{ fault: 'radio link on 14 AWG', rule: 'voltage-drop', severity: 'error', at: 'RL' }
 		],
 		alsoTold: ['fuse-voltage-rating', 'interrupt-capacity', 'breaker-polarity'],
-		notYet: ['array voltage in the cold', 'no low-temperature cut-off', 'array disconnect of one pole', '48 V negative without its bond']
+		notYet: ['48 V negative without its bond']
 	}
 };
 

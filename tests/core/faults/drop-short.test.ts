@@ -7,7 +7,7 @@ import { describe, expect, test } from 'vitest';
 import type { Diagram } from '#core/diagram';
 import { darkLoads, shortStory, type ShortStory } from '#core/faults';
 import { buildNetwork } from '#core/network';
-import { adiabaticTimeS, temperatureAfterC, type FuseFamilyId } from '#core/tables';
+import { adiabaticTimeS, temperatureAfterC } from '#core/tables';
 import { battery, fuse, load, network, source, wire, type TestNetwork } from '../../support/network.ts';
 import { pagemoorAfter, pagemoorBefore } from '../../support/examples/pagemoor.ts';
 import { ridgePostAfter } from '../../support/examples/ridge-post.ts';
@@ -132,22 +132,8 @@ describe('several fuses', () => {
 });
 
 describe('example systems against hand sums', () => {
-	/** @param strings family of the fuses on the batteries' posts */
-	function drop(
-		diagram: Diagram,
-		at: string,
-		strings?: FuseFamilyId
-	): { story: ShortStory; of: (part: string) => ShortStory['openings'][number] | undefined } {
-		const drawn = buildNetwork(diagram);
-		const net = !strings
-			? drawn
-			: {
-					...drawn,
-					branches: drawn.branches.map((branch) => {
-						const isString = branch.origin.kind === 'link' && /^FB\d$/.test(branch.origin.part) && branch.device;
-						return isString ? { ...branch, device: { ...isString, family: strings } } : branch;
-					})
-				};
+	function drop(diagram: Diagram, at: string): { story: ShortStory; of: (part: string) => ShortStory['openings'][number] | undefined } {
+		const net = buildNetwork(diagram);
 		const node = net.nodeOf.get(at)!;
 		const partner = net.loads.find(({ positive }) => positive === node)!.negative;
 		const story = shortStory(net, diagram.conductors, { at: node, to: partner, shortOhm: 0, condition: 'greatest', startC: () => 30 });
@@ -168,7 +154,7 @@ describe('example systems against hand sums', () => {
 	});
 
 	test('inverter of the trailer behind Class T string fuses: 5 to 19 ms, its own fuse 10 to 105 ms: all may go dark', () => {
-		const { story, of } = drop(ridgePostAfter(), 'INV.pos', 'class-t');
+		const { story, of } = drop(ridgePostAfter(), 'INV.pos');
 		within(of('FB1.fuse')!.earliestS, 0.005, 0.25);
 		expect(of('FB1.fuse')!.mayBeFirst).toBe(true);
 		within(of('D.fuse-1')!.earliestS, 0.01, 0.25);

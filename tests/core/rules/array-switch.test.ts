@@ -5,11 +5,31 @@ import { arraySwitch } from '../../../src/core/rules/array-switch.ts';
 const array = (params: Record<string, number | string>, negative: 'bonded' | 'insulated' = 'insulated') =>
 	circuit({ s: ['solar-controller', params] }, [], { negative });
 
+/** A bonded system whose bond leaves the bank's negative, or that of an isolated converter's output. */
+const bondedBy = (at: 'n' | 'c') =>
+	circuit(
+		{
+			s: ['solar-controller', { arraySwitch: 'one' }],
+			b: ['battery'],
+			n: ['link-post', { pole: 'negative' }],
+			c: ['dcdc-converter', { isolated: true }],
+			g: ['chassis-point']
+		},
+		[
+			['s.neg', 'n.stud'],
+			['b.neg', 'n.stud'],
+			['c.in-neg', 'n.stud'],
+			[at === 'n' ? 'n.stud' : 'c.out-neg', 'g.stud']
+		],
+		{ negative: 'bonded' }
+	);
+
 testRule(arraySwitch, {
 	valid: {
 		'a switch nothing is said of': array({}),
 		'both poles': array({ arraySwitch: 'both' }),
 		'one pole of a bonded system': array({ arraySwitch: 'one' }, 'bonded'),
+		'one pole where the bond reaches the controller': bondedBy('n'),
 		'a switch for the array’s voltage': array({ arraySwitch: 'both', arraySwitchV: 100, moduleVocV: 50, inSeries: 2 })
 	},
 	invalid: {
@@ -21,6 +41,12 @@ testRule(arraySwitch, {
 		},
 		'one pole of an insulated system': {
 			diagram: array({ arraySwitch: 'one' }),
+			says: 'The array of S is switched in one pole, and neither of its poles is bonded: with the switch open the other still has voltage against the metalwork after a first fault.',
+			at: ['part:s'],
+			severity: 'error'
+		},
+		'one pole where the bond is behind an isolated converter': {
+			diagram: bondedBy('c'),
 			says: 'The array of S is switched in one pole, and neither of its poles is bonded: with the switch open the other still has voltage against the metalwork after a first fault.',
 			at: ['part:s'],
 			severity: 'error'

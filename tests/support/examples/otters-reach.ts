@@ -6,12 +6,12 @@ type State = 'before' | 'after';
 
 const HOT = { environment: 'engine-space' } as const;
 const CRANKING = { environment: 'engine-space', use: 'cranking' } as const;
-const TANK_SPACE = 'In the space of the petrol tank: needs ignition protection (33 CFR 183.410).';
 
 /** Engine on top, house bank on the left, wheelhouse panel and deck gear on the right. */
 function common(state: State) {
 	const house = { chemistry: 'lead-acid', capacityAh: 120, resistanceMilliohm: 5.5 } as const;
-	const tankSpace = state === 'before' ? { note: TANK_SPACE } : {};
+	/** In the space of the petrol tank. */
+	const tankSpace = { space: 'fuel', ignitionProtected: state === 'after' } as const;
 	return sheet({
 		title: {
 			title: 'Otter’s Reach',
@@ -43,17 +43,23 @@ function common(state: State) {
 		.mount('FH1', 'H1.pos')
 		.mount('FH2', 'H2.pos')
 		.part('HP', 'link-post', [500, 920], { pole: 'positive', usableLengthMm: 30 })
-		.part('HSW', 'battery-disconnect', [660, 920], { ratedA: 300 }, tankSpace)
+		.part('HSW', 'battery-disconnect', [660, 920], { ratedA: 300, ...tankSpace })
 		.part('SH', 'shunt', [520, 1280])
 		.part(
 			'D',
 			'fused-bus',
 			[820, 640],
-			{ fuseA: [150, 60, 100, null], ratedA: 300, names: ['capstan', 'panel', 'relay', 'spare'] },
-			{ turn: 270, ...tankSpace }
+			{ fuseA: [150, 60, 100, null], ratedA: 300, names: ['capstan', 'panel', 'relay', 'spare'], ...tankSpace },
+			{ turn: 270 }
 		)
 		.part('CAP', 'load', [1050, 1010], { draw: 90, connection: 'studs', thread: 'M8' }, { turn: 90, label: 'CAPSTAN' })
-		.part('BP', 'load', [1250, 500], { draw: 8.5, critical: true, connection: 'studs', thread: 'M5' }, { turn: 90, label: 'BILGE PUMP' })
+		.part(
+			'BP',
+			'load',
+			[1250, 500],
+			{ draw: 8.5, critical: true, stallA: 34, stallV: 12, unattended: true, connection: 'studs', thread: 'M5' },
+			{ turn: 90, label: 'BILGE PUMP' }
+		)
 		.part('NB', 'negative-bus', [2000, 560], { studs: 8, ratedA: 300 }, { turn: 270 })
 		.wire('H1p', 'FH1.post', 'HP.stud', '1/0', 0.5)
 		.wire('H2p', 'FH2.post', 'HP.stud', '1/0', 0.5)
@@ -93,8 +99,9 @@ export function ottersReachAfter(): Diagram {
 	const s = common('after')
 		.part('FK', 'twin-fuse-block', [220, 110], { fuseAA: 150, fuseBA: 100 })
 		.mount('FK', 'SB.pos')
-		// A blade fuse would have the right rating, but breaks 1 kA; a short at this post draws over 4 kA.
-		.part('F6', 'inline-fuse', [400, 470], { family: 'cylindrical', fuseA: 15 });
+		// The blade fuse is quick enough for a stalled pump, but breaks 1 kA; the industrial one breaks the 4 kA of a short at this post.
+		.part('F6', 'inline-fuse', [400, 470], { family: 'cylindrical', fuseA: 25 })
+		.part('F7', 'inline-fuse', [520, 470], { fuseA: 15 });
 	const ways = [
 		['NAV', 2, 5, '10', 10, true],
 		['VHF', 6, 10, '10', 5, true],
@@ -118,8 +125,9 @@ export function ottersReachAfter(): Diagram {
 		.wire('K3n', 'STR.neg', 'NB.5', '2', 2)
 		.wire('H1n', 'H1.neg', 'SH.battery', '1/0', 0.5)
 		.pair('C1', ['D.1', 'CAP.pos'], ['CAP.neg', 'NB.3'], '2', 5.5)
-		.wire('C6a', 'H1.pos', 'F6.in', '8', 0.15)
-		.wire('C6p', 'F6.out', 'BP.pos', '8', 6.85)
+		.wire('C6a', 'H1.pos', 'F6.in', '8', 0.1)
+		.wire('C6b', 'F6.out', 'F7.in', '8', 0.05)
+		.wire('C6p', 'F7.out', 'BP.pos', '8', 6.85)
 		.wire('C6n', 'BP.neg', 'NB.6', '8', 7)
 		.stack('SB.pos', 'K1a', 'FK')
 		.stack('SB.neg', 'K1n', 'K2n')

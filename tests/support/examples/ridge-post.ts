@@ -27,13 +27,12 @@ function bank(state: State, stringFuseA: number) {
 		profile: 'common-practice'
 	});
 	const block = { capacityAh: 200, continuousA: 200, chargeA: 100 };
-	const holder = { fuseA: stringFuseA, fuseRatedV: 125, fuseBreakingA: 20_000, plateRatedA: 300 };
-	const holderNote = 'Class T fuse in a terminal-mounted holder.';
+	const holder = { family: 'class-t', fuseA: stringFuseA, plateRatedA: 300 } as const;
 	return s
 		.part('B1', 'battery', [110, 260], block, { turn: 90 })
 		.part('B2', 'battery', [110, 760], block, { turn: 90 })
-		.part('FB1', 'fuse-block', [220, 90], holder, { note: holderNote })
-		.part('FB2', 'fuse-block', [220, 590], holder, { note: holderNote })
+		.part('FB1', 'fuse-block', [220, 90], holder)
+		.part('FB2', 'fuse-block', [220, 590], holder)
 		.mount('FB1', 'B1.pos')
 		.mount('FB2', 'B2.pos')
 		.part('LP', 'link-post', [400, 593], { pole: 'positive', usableLengthMm: 30 })

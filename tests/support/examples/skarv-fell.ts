@@ -11,12 +11,26 @@ const W1_MINUS: [number, number][] = [
 	[500, 1110]
 ];
 
-const CLASS_T = { fuseRatedV: 125, fuseBreakingA: 20_000 };
+const CLASS_T = { family: 'class-t' } as const;
 
 /** Bank on the left, devices in three rows, negative bus on the right. */
 function common(state: State) {
 	const block = { nominalV: 48, capacityAh: 100, continuousA: 100, chargeA: 50 } as const;
 	const before = state === 'before';
+	const cold = { coldestC: -35 } as const;
+	/** Strings of 400 W modules: 148.8 V of four at 25 °C seem to fit 150 V. */
+	const array = {
+		inSeries: before ? 4 : 3,
+		inParallel: 2,
+		moduleVocV: 37.2,
+		moduleVmpV: 31,
+		moduleIscA: 13.6,
+		vocPercentPerC: 0.28,
+		arraySwitch: before ? 'one' : 'both',
+		arraySwitchV: before ? null : 150,
+		arrayW: before ? 3200 : 2400,
+		...cold
+	} as const;
 	const loads = [
 		['LOGGER', 3, 5, '14', 2],
 		['CAMERA', 8, 10, '12', 3]
@@ -34,26 +48,15 @@ function common(state: State) {
 		negative: 'bonded',
 		profile: 'common-practice'
 	})
-		.part('B1', 'battery', [150, 320], block, { turn: 90 })
-		.part('B2', 'battery', [150, 890], block, { turn: 90, note: before ? 'Without cut-off against charging below 0 °C.' : '' })
+		.part('B1', 'battery', [150, 320], { ...block, ...cold, coldCutOff: 'stops' }, { turn: 90 })
+		.part('B2', 'battery', [150, 890], { ...block, ...cold, ...(!before && { coldCutOff: 'stops' }) }, { turn: 90 })
 		.part('PB', 'link-post', [500, 656], { pole: 'positive' })
 		.part('PN', 'link-post', [500, 1180], { pole: 'negative' })
 		.part('SH', 'shunt', [700, 1180])
-		.part(
-			'SOL',
-			'solar-controller',
-			[1240, 170],
-			{ maxA: 60, setV: 57.6, maxPvV: 150 },
-			{
-				turn: 270,
-				note: before
-					? 'Array 6 × 400 W in strings of four: 148.8 V at 25 °C, 173.8 V at −35 °C. Array disconnect opens one pole only.'
-					: 'Array 6 × 400 W in two strings of three: 130.3 V at −35 °C. Two-pole array disconnect.'
-			}
-		)
+		.part('SOL', 'solar-controller', [1240, 170], { maxA: 60, setV: 57.6, maxPvV: 150, ...array }, { turn: 270 })
 		.part('INV', 'inverter', [1580, 170], { watts: 1200, efficiency: 0.92, cutOffV: 42 }, { turn: 90 })
 		.part('PAD', 'load', [1090, 480], { drawAs: 'power', draw: 100, reversible: true }, { turn: 90, label: 'HEAT PAD' })
-		.part('C12', 'dcdc-converter', [1280, 470], { maxA: 15, setV: 12, efficiency: 0.92 }, { turn: 270 })
+		.part('C12', 'dcdc-converter', [1280, 470], { maxA: 15, setV: 12, efficiency: 0.92, isolated: before }, { turn: 270 })
 		.part('P12', 'blade-panel', [1520, 470], {
 			ways: 6,
 			ratedA: 30,
@@ -82,12 +85,12 @@ function common(state: State) {
 	return s;
 }
 
-/** The controller's share is what 2400 W of modules give at 52 V. */
-const cases = (s: ReturnType<typeof common>) =>
+/** The controller's share is what its modules give at 52 V, 2400 W after the repair. */
+const cases = (s: ReturnType<typeof common>, share = 46 / 60) =>
 	s
 		.case('peak', 'All loads, no sun')
-		.case('charging', 'Sun, no loads', { loads: 0, sources: 46 / 60 })
-		.case('sunny', 'Sun, all loads', { sources: 46 / 60 })
+		.case('charging', 'Sun, no loads', { loads: 0, sources: share })
+		.case('sunny', 'Sun, all loads', { sources: share })
 		.done();
 
 export function skarvFellAfter(): Diagram {
@@ -164,5 +167,5 @@ export function skarvFellBefore(): Diagram {
 		.stack('PN.stud', 'N1', 'W1n', 'W2n')
 		.stack('SH.system', 'N2', 'S1n')
 		.stack('C12.out-neg', 'E12n', 'G1');
-	return cases(s);
+	return cases(s, 1);
 }
