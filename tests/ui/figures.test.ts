@@ -57,14 +57,17 @@ describe.each(['otters-reach-before', 'ridge-post-before'])('%s', (name) => {
 		return { ...bench, root };
 	};
 
-	test('of each kind of part, and of conductors', async () => {
+	test('of each kind of part, of conductors and of studs', async () => {
 		const { editor, root } = panel();
 		const kinds = new Map(Object.entries(diagram.parts).map(([id, { kind }]) => [kind, id]));
 		const keys: ItemKey[] = [
 			...[...kinds.values()].map((id): ItemKey => `part:${id}`),
 			...Object.keys(diagram.conductors)
 				.slice(0, 6)
-				.map((id): ItemKey => `conductor:${id}`)
+				.map((id): ItemKey => `conductor:${id}`),
+			...Object.keys(diagram.stacks)
+				.slice(0, 4)
+				.map((key): ItemKey => `stud:${key}`)
 		];
 		let opened = 0;
 		for (const key of keys) {

@@ -8,6 +8,7 @@ import type { Explanation } from './explanation.ts';
 import { explainFaultAt } from './fault.ts';
 import type { FigureId } from './figure-id.ts';
 import { explainFinding } from './finding.ts';
+import { explainJoint, explainJoints } from './joint.ts';
 import { explainLadder, explainRung } from './ladder.ts';
 import { explainLoad } from './load.ts';
 import { explainStart, explainStartDevice } from './start.ts';
@@ -28,6 +29,8 @@ const EXPLAIN: { readonly [Of in Kind]: Explain<Of> } = {
 		const node = study.network.nodeOf.get(wanted.key);
 		return node === undefined ? null : explainFaultAt(study, node, `Fault current at ${study.studName(wanted.key)}`);
 	},
+	joint: (study, { above, figure, ...of }) => explainJoint(study, of, above, figure),
+	joints: (study, of) => explainJoints(study, of),
 	device: (study, { figure, part, link }) => explainDevice(study, { part, link }, figure),
 	load: (study, { figure, caseId, part, link }) => explainLoad(study, { part, link }, caseId, figure),
 	supply: (study, { figure, caseId, part, link }) => explainSupply(study, { part, link }, caseId, figure),

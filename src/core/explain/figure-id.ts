@@ -27,6 +27,10 @@ export type StartFigure = 'current' | 'volts' | 'dip';
 /** Of a fuse or breaker while a load behind it starts. */
 export type StartDeviceFigure = 'current' | 'opens-from' | 'opens-by';
 
+/** Of two faces under one nut. */
+export const JOINT_FIGURES = ['current', 'resistance', 'volts', 'heat'] as const;
+export type JointFigure = (typeof JOINT_FIGURES)[number];
+
 export const ENERGY_FIGURES = ['use', 'bring', 'net', 'usable', 'autonomy', 'autonomy-with-sources'] as const;
 export type EnergyFigure = (typeof ENERGY_FIGURES)[number];
 export type EnergyUnit = 'Wh' | 'Ah';
@@ -46,6 +50,16 @@ export type FigureId =
 	| { readonly of: 'conductor'; readonly id: ConductorId; readonly figure: ConductorFigure }
 	| { readonly of: 'stud'; readonly key: StudKey; readonly figure: 'volts'; readonly caseId: CaseId }
 	| { readonly of: 'stud'; readonly key: StudKey; readonly figure: 'fault-current' | 'thread-left' }
+	| {
+			readonly of: 'joint';
+			readonly key: StudKey;
+			/** Layer over it, as an index into the stack's layers. */
+			readonly above: number;
+			readonly figure: JointFigure;
+			/** Null: the case in which it is hottest. */
+			readonly caseId: CaseId | null;
+	  }
+	| { readonly of: 'joints'; readonly key: StudKey; readonly caseId: CaseId | null }
 	| ({ readonly of: 'device'; readonly figure: DeviceFigure } & LinkRef)
 	| ({ readonly of: 'load'; readonly figure: 'current' | 'volts'; readonly caseId: CaseId } & LinkRef)
 	| ({ readonly of: 'supply'; readonly figure: 'current' | 'volts'; readonly caseId: CaseId } & LinkRef)

@@ -5,11 +5,13 @@ export {
 	CASE_FIGURES,
 	CONDUCTOR_FIGURES,
 	ENERGY_FIGURES,
+	JOINT_FIGURES,
 	type CaseFigure,
 	type ConductorFigure,
 	type EnergyFigure,
 	type EnergyUnit,
 	type FigureId,
+	type JointFigure,
 	type LinkRef
 } from './figure-id.ts';
 export { partFigures, type FigureGroup, type FigureRow } from './part-figures.ts';

@@ -5,7 +5,7 @@ export { stackOf, stackPlaces, stacksOf, type StackPlaces } from './stack-of.ts'
 export { LARGEST_RING_MM2, threadText } from './words.ts';
 
 /** Currents, heat, and the best order. */
-export { jointsIn, jointsOf, type Joint, type TerminalCurrents } from './joints.ts';
+export { faceOhm, HARDWARE_OHM, jointsIn, jointsOf, type Joint, type TerminalCurrents } from './joints.ts';
 export { bestOrder, drawnHeatW, isWorthwhile, type Arrangement } from './best-order.ts';
 export { orderFaults, type OrderFault } from './order-faults.ts';
 export { obstaclesOf, threadNeededMm, type Obstacle } from './obstacles.ts';

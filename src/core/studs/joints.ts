@@ -42,7 +42,7 @@ const FACE_OHM: Record<ThreadId, number> = {
 };
 
 /** What a washer or nut adds where current has to pass it: common practice, no source. */
-const HARDWARE_OHM = 100e-6;
+export const HARDWARE_OHM = 100e-6;
 
 export const faceOhm = (thread: ThreadId): number => FACE_OHM[thread];
 

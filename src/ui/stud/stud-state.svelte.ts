@@ -38,6 +38,10 @@ export class StudState {
 		this.question = new Question(asker, 'stud', () => ({ diagram: editor.diagram, ask: { stud: stud(), order: this.preview } }));
 	}
 
+	get stud(): StudKey {
+		return this.#stud();
+	}
+
 	/** With the order tried. */
 	readonly diagram: Diagram = $derived.by(() => {
 		const { diagram } = this.#editor;

@@ -5,11 +5,12 @@
 import { describe, expect, test } from 'vitest';
 import { checkDiagram } from '#core/check';
 import type { Diagram } from '#core/diagram';
-import { CONDUCTOR_FIGURES, explain, type FigureId } from '#core/explain';
-import { buildStudy } from '#core/rules';
+import { CONDUCTOR_FIGURES, explain, JOINT_FIGURES, type FigureId } from '#core/explain';
+import { buildStudy, stackCurrents } from '#core/rules';
+import { jointsIn, jointsOf } from '#core/studs';
 import { circuit } from '../../support/circuit.ts';
 import { example } from '../../support/examples/figures.ts';
-import { holds, near } from '../../support/explained.ts';
+import { holds, holdsThroughout, near } from '../../support/explained.ts';
 
 const names = ['ridge-post', 'pagemoor', 'otters-reach', 'skarv-fell'].flatMap((name) => [`${name}-before`, `${name}-after`]);
 
@@ -57,6 +58,28 @@ describe.each(names)('%s', (name) => {
 			expect(found.value).toBe(shown);
 			holds(found);
 		}
+	});
+
+	test('joints on every stud: amps, ohms, volts and watts, in the hottest case and in each', () => {
+		let opened = 0;
+		for (const stack of study.stacks) {
+			const { key } = stack;
+			const currents = stackCurrents(study, stack);
+			for (const caseId of [null, ...currents.byCase.map((values) => values.caseId)]) {
+				const joints = caseId === null ? jointsOf(stack, currents) : jointsIn(stack, currents, caseId);
+				for (const { above, currentA, resistanceOhm, dropV, heatW } of joints) {
+					const shown = { current: currentA, resistance: resistanceOhm, volts: dropV, heat: heatW };
+					for (const figure of JOINT_FIGURES) {
+						const found = explain(study, { of: 'joint', key, above, figure, caseId })!;
+						expect(found.value, `${key} ${above} ${figure}`).toBe(shown[figure]);
+						holdsThroughout(study, found, 1);
+						opened++;
+					}
+				}
+				if (joints.length > 0) holds(explain(study, { of: 'joints', key, caseId })!);
+			}
+		}
+		expect(opened).toBeGreaterThan(100);
 	});
 
 	test('findings show their figures, and what they are about can be opened', () => {
