@@ -23,7 +23,7 @@ const FIGURE = /(?<![\w.])−?-?\d+(?:\.\d+)? ?(?:kA|A|mV|V|mΩ|Ω|kW|W|Wh|Ah|%|
 const NOT_A_FIGURE = [
 	'[data-figure]',
 	'[data-given]',
-	// The first figure of a fold, which opens inside it.
+	// The first figure of a fold, which opens inside it; the drawing of a stud, whose figures open in the table below.
 	'[data-repeats]',
 	'label, legend, option, .form, .lead, h3, [title]:is(label)',
 	'article .go, .changes, .remarks, [data-finding]',

@@ -1,11 +1,11 @@
 import { openingAt } from '#core/faults';
-import { ofSameForm, type LoadBranch } from '#core/network';
+import type { LoadBranch } from '#core/network';
 import { solveCase } from '#core/solver';
 import { ampsText } from '#core/units';
 import { deviceName, exceeds } from './conductor-words.ts';
 import { defineRule } from './define.ts';
+import { devicesOf, type DeviceBranch } from './device-limits.ts';
 import { secondsText } from './fault-words.ts';
-import { feedOf } from './load-feed.ts';
 import { isSet, numberOf } from './params.ts';
 import type { Study } from './study.ts';
 import { partSubject } from './subjects.ts';
@@ -17,6 +17,9 @@ const WARM = 0.8;
 const MOST_S = 60;
 /** Below this multiple of its rating a device need not open at all: common practice, no source. */
 const LEAST_TIMES = 1.6;
+
+/** A device that carries this share of the motor's current is in series with it; the rest is rounding. */
+const SERIES = 0.999;
 
 interface Data {
 	readonly name: string;
@@ -56,39 +59,54 @@ export const stalledMotor = defineRule({
 			const view = study.part(load.part);
 			const stallA = numberOf(view, 'stallA');
 			if (stallA === null) continue;
-			const currentA = WARM * stalledA(study, load, stallA, numberOf(view, 'stallV') ?? study.diagram.system.nominalV);
+			const stalled = whileStalled(study, load, stallA, numberOf(view, 'stallV') ?? study.diagram.system.nominalV);
 			const name = partName(view);
-			const limitedBy = feedOf(study, load)?.letThrough.limitedBy ?? [];
-			const [own] = limitedBy;
-			const index = own && limitedBy.length === 1 ? study.network.branchOfLink.get(`${own.part}.${own.link}`) : undefined;
-			const device = index === undefined ? null : study.network.branches[index]!.device;
 			const severity = isSet(view, 'unattended') ? 'error' : 'warning';
-			if (!device || !own) {
-				const data = { name, stallA: currentA, device: '', ratingA: 0, latestS: null };
+			const judged = stalled.devices.map((branch) => judge(branch, stalled.currentA));
+			if (judged.some(({ isLate }) => !isLate)) continue;
+			if (judged.length === 0) {
+				const data = { name, stallA: stalled.currentA, device: '', ratingA: 0, latestS: null };
 				yield { message: 'none', severity, data, at: [partSubject(load.part)] };
 				continue;
 			}
-			const opening = openingAt(device, currentA);
-			const isBelow = exceeds(LEAST_TIMES * device.ratingA, currentA);
-			const latestS = opening?.latestS ?? null;
-			if (!isBelow && (latestS === null || latestS <= MOST_S)) continue;
-			const data = { name, stallA: currentA, device: deviceName(study, own), ratingA: device.ratingA, latestS };
+			const { branch, latestS, opening } = judged.reduce((a, b) => (b.latestS < a.latestS ? b : a));
+			const { ratingA } = branch.device;
 			yield {
-				message: isBelow || latestS === Infinity ? 'never' : 'late',
+				message: latestS === Infinity ? 'never' : 'late',
 				severity,
-				data: { ...data, latestS: Number.isFinite(latestS) ? latestS : null },
-				at: [partSubject(load.part), partSubject(own.part)],
+				data: {
+					name,
+					stallA: stalled.currentA,
+					device: deviceName(study, branch.origin),
+					ratingA,
+					latestS: latestS === Infinity ? null : latestS
+				},
+				at: [partSubject(load.part), partSubject(branch.origin.part)],
 				...(opening && { source: `common practice, no source; ${opening.source}`, unverified: true })
 			};
 		}
 	}
 });
 
-/** Amps with the motor held fast, everything else off: a resistance behind its conductors, fuse and battery. */
-function stalledA({ network }: Study, motor: LoadBranch, stallA: number, volts: number): number {
+/** Whether a device ends it in time, and when at the latest; Infinity where it need not open at all. */
+function judge(branch: DeviceBranch, currentA: number) {
+	const opening = openingAt(branch.device, currentA);
+	const isBelow = exceeds(LEAST_TIMES * branch.device.ratingA, currentA);
+	// Of a device of unknown curve no more is asked than that it be passed clearly.
+	const latestS = isBelow ? Infinity : (opening?.latestS ?? 0);
+	return { branch, opening, latestS, isLate: latestS > MOST_S };
+}
+
+/**
+ * With the motor held fast, everything else off: a resistance behind its conductors, fuses and battery. The devices
+ * are those in series with it, smallest first: any of them may end it.
+ */
+function whileStalled(study: Study, motor: LoadBranch, stallA: number, volts: number) {
+	const { network } = study;
 	const held = { ...motor, draw: { kind: 'resistance' as const, ohms: volts / stallA }, startTimes: 1 };
 	const loads = network.loads.map((load) => (load === motor ? held : load));
-	const point = solveCase(ofSameForm({ ...network, loads }, network), 'stalled', {
+	// Not of the same form: the motor is a resistance now.
+	const point = solveCase({ ...network, loads }, 'stalled', {
 		label: '',
 		order: 0,
 		duration: 'continuous',
@@ -96,5 +114,10 @@ function stalledA({ network }: Study, motor: LoadBranch, stallA: number, volts: 
 		sources: 0,
 		levels: { [motor.part]: 1 }
 	});
-	return point.status === 'solved' ? point.loadA[motor.index]! : 0;
+	if (point.status !== 'solved') return { currentA: 0, devices: [] };
+	const drawnA = point.loadA[motor.index]!;
+	const devices = devicesOf(study)
+		.filter(({ index }) => Math.abs(point.branchA[index]!) > SERIES * drawnA)
+		.toSorted((a, b) => a.device.ratingA - b.device.ratingA);
+	return { currentA: WARM * drawnA, devices: drawnA > 0 ? devices : [] };
 }

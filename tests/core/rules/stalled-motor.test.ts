@@ -1,3 +1,5 @@
+import { expect, test } from 'vitest';
+import { checkDiagram } from '#core/check';
 import { circuit } from '../../support/circuit.ts';
 import { testRule } from '../../support/rule-tester.ts';
 import { stalledMotor } from '../../../src/core/rules/stalled-motor.ts';
@@ -32,9 +34,27 @@ const breaker = (ratingA: number) =>
 		]
 	);
 
+type Fuse = Record<string, string | number>;
+const behindAnother = (first: Fuse, second: Fuse) =>
+	circuit(
+		{
+			b: ['battery', { chemistry: 'lead-acid', emfV: 12.6, resistanceMilliohm: 5 }],
+			f: ['inline-fuse', first],
+			f2: ['inline-fuse', second],
+			l: ['load', { draw: 8.5, stallA: 34, unattended: true }]
+		},
+		[
+			['b.pos', 'f.in', { gauge: '8', lengthM: 0.1 }],
+			['f.out', 'f2.in', { gauge: '8', lengthM: 0.1 }],
+			['f2.out', 'l.pos', { gauge: '8', lengthM: 7 }],
+			['l.neg', 'b.neg', { gauge: '8', lengthM: 7 }]
+		]
+	);
+
 testRule(stalledMotor, {
 	valid: {
 		'15 A on 8 AWG': pump('8', 15),
+		'a slow fuse of 12 A before a quick one of 15 A, which is in time': behindAnother({ family: 'cylindrical', fuseA: 12 }, { fuseA: 15 }),
 		'a breaker of which no curve is known, at a little more than 1.6 times': breaker(15.95),
 		'a load of which no stalled current is given': pump('14', 30, { stallA: null })
 	},
@@ -63,6 +83,12 @@ testRule(stalledMotor, {
 			at: ['part:l', 'part:f'],
 			severity: 'error'
 		},
+		'two in series, none in time: the sooner one speaks': {
+			diagram: behindAnother({ family: 'cylindrical', fuseA: 12 }, { family: 'limiter', fuseA: 15 }),
+			says: 'Stalled and warm, L draws 25.1 A; F2 (15 A) may take 2.2 min, and 60 s is the most a motor bears.',
+			at: ['part:l', 'part:f2'],
+			severity: 'error'
+		},
 		'a motor with somebody there': {
 			diagram: pump('14', 30, { unattended: false }),
 			says: 'Stalled and warm, L draws 20.9 A; F (30 A) need not open at that.',
@@ -79,4 +105,9 @@ testRule(stalledMotor, {
 			severity: 'warning'
 		}
 	}
+});
+
+test('a check of everything gives the same: nothing kept of the motor as it runs is used for it held fast', () => {
+	const found = checkDiagram(pump('14', 30)).findings.find(({ rule }) => rule === 'stalled-motor');
+	expect(found?.message).toBe('Stalled and warm, L draws 20.9 A; F (30 A) need not open at that.');
 });
