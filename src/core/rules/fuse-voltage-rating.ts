@@ -16,7 +16,7 @@ interface Data {
 }
 
 /** A rating this much above the circuit's voltage leaves room for a charger set a little high: common practice. */
-const MARGIN = 1.05;
+const MARGIN = 1.1;
 
 export const fuseVoltageRating = defineRule({
 	meta: {

@@ -1,8 +1,9 @@
-import { jointsOf } from '#core/studs';
+import { bestOrder, drawnHeatW, isWorthwhile, jointsOf, type Stack } from '#core/studs';
 import { ampsText, compactNumber, wattsText } from '#core/units';
 import { defineRule } from './define.ts';
 import { groupBy } from './group-by.ts';
 import { stackCurrents } from './stack-currents.ts';
+import type { Study } from './study.ts';
 import { partSubject, studSubject } from './subjects.ts';
 import { partName } from './words.ts';
 
@@ -31,15 +32,16 @@ export const hotJoint = defineRule({
 		})
 	},
 
-	/** One report for each part: its hottest joint, or else all together. */
+	/** One report for each part: its hottest joint, or else all together. Heat that another order takes away is that order's fault. */
 	*check(study) {
 		const joints = study.stacks.flatMap((stack) =>
-			jointsOf(stack, stackCurrents(study, stack)).map((joint) => ({ ...joint, key: stack.key }))
+			jointsOf(stack, stackCurrents(study, stack)).map((joint) => ({ ...joint, key: stack.key, stack }))
 		);
 		for (const [id, alike] of groupBy(joints, ({ key }) => key.slice(0, key.indexOf('.')))) {
 			const hottest = alike.reduce((a, b) => (b.heatW > a.heatW ? b : a));
-			if (hottest.heatW > JOINT_W) {
-				const { key, heatW, currentA, caseId } = hottest;
+			const hot = alike.filter(({ heatW, stack }) => heatW > JOINT_W && bestW(study, stack) > JOINT_W);
+			if (hot.length > 0) {
+				const { key, heatW, currentA, caseId } = hot.reduce((a, b) => (b.heatW > a.heatW ? b : a));
 				yield { message: 'one', data: { stud: study.studName(key), heatW, currentA, mostW: JOINT_W }, at: [studSubject(key)], caseId };
 				continue;
 			}
@@ -51,3 +53,11 @@ export const hotJoint = defineRule({
 		}
 	}
 });
+
+/** Heat of all joints of a stack once it is in the order it ought to be in; Infinity where its order is as good as any. */
+function bestW(study: Study, stack: Stack): number {
+	const currents = stackCurrents(study, stack);
+	if (stack.terminalCount < 2 || !isWorthwhile(drawnHeatW(stack, currents), 0)) return Infinity;
+	const { drawnW, bestW } = bestOrder(study.diagram, stack, currents);
+	return isWorthwhile(drawnW, bestW) ? bestW : Infinity;
+}

@@ -17,19 +17,22 @@ const station = (fuse: Record<string, string | number>, setV: number, cases = { 
 		{ nominalV: 48, cases }
 	);
 
+const bank24 = (setV: number) =>
+	circuit(
+		{ b: ['battery', { nominalV: 24 }], f: ['inline-fuse', { family: 'strip-sf51', fuseA: 100 }], s: ['mains-charger', { setV }] },
+		[
+			['b.pos', 'f.in'],
+			['f.out', 's.pos'],
+			['s.neg', 'b.neg']
+		],
+		{ nominalV: 24 }
+	);
+
 testRule(fuseVoltageRating, {
 	valid: {
 		'Class T on 48 V': station({ family: 'class-t', fuseA: 100 }, 57.6),
-		'a given rating of 60.48 V above 57.6 V by 5 %': station({ family: 'strip-sf51', fuseA: 100, ratedV: 60.48 }, 57.6),
-		'strip fuses on 24 V, charged to 29.2 V': circuit(
-			{ b: ['battery', { nominalV: 24 }], f: ['inline-fuse', { family: 'strip-sf51', fuseA: 100 }], s: ['mains-charger', { setV: 29.2 }] },
-			[
-				['b.pos', 'f.in'],
-				['f.out', 's.pos'],
-				['s.neg', 'b.neg']
-			],
-			{ nominalV: 24 }
-		),
+		'a given rating of 63.36 V above 57.6 V by 10 %': station({ family: 'strip-sf51', fuseA: 100, ratedV: 63.36 }, 57.6),
+		'32 V strip fuses on 24 V, charged to 29 V': bank24(29),
 		'a breaker whose voltage is not known': circuit({ b: ['battery', { nominalV: 48 }], q: ['circuit-breaker'], l: ['load'] }, [
 			['b.pos', 'q.in'],
 			['q.out', 'l.pos'],
@@ -45,6 +48,12 @@ testRule(fuseVoltageRating, {
 			severity: 'error',
 			unverified: false
 		},
+		'the same, charged to 29.2 V': {
+			diagram: bank24(29.2),
+			says: 'F (strip fuse SF51) is made for up to 32 V, hardly more than the 29.2 V the circuit reaches while charging or at rest.',
+			at: ['part:f'],
+			severity: 'warning'
+		},
 		'58 V fuses that leave 0.7 %': {
 			diagram: station({ family: 'strip-sf51', fuseA: 100, ratedV: 58 }, 57.6),
 			says: 'F (strip fuse SF51) is made for up to 58 V, hardly more than the 57.6 V the circuit reaches while charging or at rest.',
@@ -59,8 +68,8 @@ testRule(fuseVoltageRating, {
 			severity: 'warning'
 		},
 		'a rating just below the margin': {
-			diagram: station({ family: 'strip-sf51', fuseA: 100, ratedV: 60.4 }, 57.6),
-			says: 'F (strip fuse SF51) is made for up to 60.4 V, hardly more than the 57.6 V the circuit reaches while charging or at rest.',
+			diagram: station({ family: 'strip-sf51', fuseA: 100, ratedV: 63.3 }, 57.6),
+			says: 'F (strip fuse SF51) is made for up to 63.3 V, hardly more than the 57.6 V the circuit reaches while charging or at rest.',
 			at: ['part:f'],
 			severity: 'warning'
 		},
