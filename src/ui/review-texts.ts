@@ -40,6 +40,8 @@ export const shareTexts = {
 export const reviewTexts = {
 	title: 'Remarks',
 	counted: (open: number) => (open === 0 ? 'Remarks' : `Remarks ${open}`),
+	new: 'Pin a remark',
+	open: 'Remark…',
 	on: 'Remark on',
 	onHint: 'Select a part, a conductor, a stud or a finding to pin it there; with nothing selected it is about the whole.',
 	whole: 'the whole diagram',

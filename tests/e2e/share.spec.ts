@@ -159,7 +159,7 @@ test('two revisions are issued and compared, on the drawing, as a list and as a 
 
 	const issue = async (why: string) => {
 		await page.getByRole('button', { name: 'Hand over', exact: true }).click();
-		await page.getByRole('button', { name: 'Revisions…' }).click();
+		await page.getByRole('dialog').getByRole('button', { name: 'Revisions…' }).click();
 		const dialog = page.getByRole('dialog', { name: 'Revisions' });
 		await dialog.getByLabel('Issued by').fill('A. Author');
 		if (why !== '') await dialog.getByLabel('What changed and why').fill(why);
