@@ -1,4 +1,4 @@
-import type { Content, Diagram, StudKey } from '#core/diagram';
+import { terminalRef, type Content, type Diagram, type StudKey } from '#core/diagram';
 import { stacksOf } from '#core/studs';
 import { asDiagram } from './as-diagram.ts';
 import { ids, type DrawingChange, type Pair } from './change.ts';
@@ -12,6 +12,9 @@ export function studChanges({ before, after }: Pair): readonly DrawingChange[] {
 		if (was === is) return [];
 		const subject = { kind: 'stud', id: key } as const;
 		const name = studText(is === '' ? before : after, key);
+		// Nobody tightens what is not there any more.
+		if (!Object.hasOwn(after.parts, terminalRef(key).part))
+			return [{ sort: 'electrical', how: 'removed', subject, name, text: 'removed with its part' }];
 		if (is === '') return [{ sort: 'electrical', how: 'changed', subject, name, text: 'is bare now' }];
 		const text = `from the seat now: ${is}${was === '' ? '' : ` (was: ${was})`}`;
 		return [{ sort: 'electrical', how: 'changed', subject, name, text }];

@@ -21,7 +21,7 @@ import {
 	type Command,
 	type Diagram
 } from '#core/diagram';
-import { compareContents, consequencesOf } from '#core/revisions';
+import { compareContents, consequencesOf, retestOf } from '#core/revisions';
 import { circuit } from '../../support/circuit.ts';
 import { ridgePostAfter, ridgePostBefore } from '../../support/examples/ridge-post.ts';
 
@@ -172,4 +172,13 @@ describe('consequences', () => {
 		expect(drop.after / drop.before).toBeLessThan(1.6);
 		expect(moved.some(({ conductor, figure }) => conductor === 'W3' && figure === 'continuousA')).toBe(false);
 	});
+});
+
+test('the studs of a part that was taken out are not to be tightened', () => {
+	const changes = compared(removeItems({ parts: ['l'] }));
+	expect(changes.filter(({ subject }) => subject.kind === 'stud' && subject.id.startsWith('l.')).map(({ how }) => how)).toEqual([
+		'removed',
+		'removed'
+	]);
+	expect(retestOf(changes).studs).toEqual(['d.2', 'n.2']);
 });
