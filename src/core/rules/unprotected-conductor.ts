@@ -1,10 +1,16 @@
 import { gaugeText } from '#core/conductors';
+import type { StudKey } from '#core/diagram';
 import { ampsText, metresText } from '#core/units';
-import { alsoText, amperageSource, largestRatingA, lengthAssumptions, sources } from './conductor-words.ts';
+import { alsoText, amperageSource, exceeds, largestRatingA, lengthAssumptions, sources } from './conductor-words.ts';
 import { defineRule } from './define.ts';
 import { overcurrentFaults } from './overcurrent.ts';
+import type { Study } from './study.ts';
 import { conductorSubject, subjects } from './subjects.ts';
 import { capital } from './words.ts';
+
+/** Above this short-circuit current, on more than this length, a fault sets fire at once: common practice, no source. */
+const FATAL_A = 5000;
+const FATAL_M = 1;
 
 interface Data {
 	readonly name: string;
@@ -40,6 +46,7 @@ export const unprotectedConductor = defineRule({
 			if (kind !== 'unprotected') continue;
 			yield {
 				message: 'unprotected',
+				severity: isDeadly(study, run.origin, run.upstreamM + view.lengthM) ? 'fatal' : 'error',
 				data: {
 					name: view.name,
 					gauge: gaugeText(view.conductor.gauge),
@@ -56,3 +63,10 @@ export const unprotectedConductor = defineRule({
 		}
 	}
 });
+
+/** @param lengthM without a fuse, from the origin to the conductor's far end */
+function isDeadly({ network, faults }: Study, origin: StudKey, lengthM: number): boolean {
+	const node = network.nodeOf.get(origin);
+	const currentA = node === undefined ? 0 : (faults.short(node, 'greatest')?.currentA ?? 0);
+	return exceeds(currentA, FATAL_A) && exceeds(lengthM, FATAL_M);
+}

@@ -6,7 +6,7 @@ import { example } from '../../support/examples/figures.ts';
 interface Seeded {
 	readonly fault: string;
 	readonly rule: string;
-	readonly severity: 'error' | 'warning' | 'note';
+	readonly severity: 'fatal' | 'error' | 'warning' | 'note';
 	/** Among the finding's subjects. */
 	readonly at: string;
 }
@@ -48,7 +48,7 @@ const SYSTEMS: Record<string, System> = {
 			{ fault: 'lift returning through the chassis', rule: 'chassis-used-as-return', severity: 'warning', at: 'LIFT' },
 			{ fault: 'the radio, on the middle of a string', rule: 'mid-point-tap', severity: 'error', at: 'COM' },
 			{ fault: 'a string without a fuse of its own', rule: 'string-without-fuse', severity: 'warning', at: 'B3' },
-			{ fault: '12 V radio across half a string', rule: 'unprotected-conductor', severity: 'error', at: 'C9p' },
+			{ fault: '12 V radio across half a string', rule: 'unprotected-conductor', severity: 'fatal', at: 'C9p' },
 			{ fault: 'its return before the shunt', rule: 'shunt-bypassed', severity: 'error', at: 'COM' },
 			{ fault: 'one string hung on the other', rule: 'fuse-below-load', severity: 'error', at: 'FS1' },
 			{ fault: 'lift returning by 8 AWG through the chassis', rule: 'undersized-return', severity: 'error', at: 'C2n' },
@@ -86,7 +86,7 @@ const SYSTEMS: Record<string, System> = {
 			{ fault: 'negative bond of 10 AWG', rule: 'chassis-bond', severity: 'warning', at: 'G1' },
 			{ fault: 'sense wire of 18 AWG', rule: 'conductor-below-minimum', severity: 'warning', at: 'S1p' },
 			{ fault: 'one battery on thin, long leads', rule: 'string-paths-unequal', severity: 'warning', at: 'B2' },
-			{ fault: 'sense wire without a fuse', rule: 'unprotected-conductor', severity: 'error', at: 'S1p' },
+			{ fault: 'sense wire without a fuse', rule: 'unprotected-conductor', severity: 'fatal', at: 'S1p' },
 			{ fault: 'thin leads on one battery', rule: 'two-source-conductor', severity: 'error', at: 'W1p' },
 			{ fault: 'array voltage in the cold', rule: 'array-voltage-cold', severity: 'error', at: 'SOL' },
 			{ fault: 'no low-temperature cut-off', rule: 'cold-charging', severity: 'warning', at: 'B2' },

@@ -50,6 +50,19 @@ const tapped = (tapM: number) =>
 		{ ...LAW, cases: RUNNING }
 	);
 
+/** A battery of 12.8 V, 13.6 V into a short behind `milliohm`, and a bare circuit. */
+const bareRun = (milliohm: number, lengthM: number) =>
+	circuit({ b: ['battery', { faultResistanceMilliohm: milliohm }], l: ['load'] }, [
+		['b.pos', 'l.pos', { lengthM }],
+		['l.neg', 'b.neg', { lengthM }]
+	]);
+const bareRunFinding = (milliohm: number, lengthM: number, severity: 'fatal' | 'error') => ({
+	diagram: bareRun(milliohm, lengthM),
+	says: 'W1 (6 AWG) is fed from B + with no fuse or breaker between: nothing limits the current into a fault on it.',
+	at: ['conductor:W1'],
+	severity
+});
+
 testRule(unprotectedConductor, {
 	valid: {
 		'a lead of 72 in to the battery fuse': fused(1.8288, LAW),
@@ -85,6 +98,10 @@ testRule(unprotectedConductor, {
 		'one whose amperage is from memory': bareFinding('0.5 mm²', 'common-practice', true),
 		'one whose greatest device is from memory': bareFinding('6', 'caravan', true),
 		'one where all of it is from memory': bareFinding('6 mm²', 'metric-small-craft', true),
+		// 13.6 V over 2.7 mΩ is 5.04 kA, over 2.75 mΩ 4.95 kA.
+		'more than 1 m behind more than 5 kA': bareRunFinding(2.7, 1.01, 'fatal'),
+		'1 m behind more than 5 kA': bareRunFinding(2.7, 1, 'error'),
+		'more than 1 m behind less than 5 kA': bareRunFinding(2.75, 1.01, 'error'),
 		'a load straight on the battery': {
 			diagram: circuit({ b: ['battery'], l: ['load'] }, [
 				['b.pos', 'l.pos', { lengthM: null }],
@@ -126,7 +143,7 @@ testRule(unprotectedConductor, {
 				{
 					says: 'W1 (2/0 AWG) is fed from B + with no fuse or breaker between: nothing limits the current into a fault on it. The same goes for W2 and W3.',
 					at: ['conductor:W1', 'conductor:W2', 'conductor:W3'],
-					severity: 'error'
+					severity: 'fatal'
 				},
 				{
 					says: 'W4 (16 AWG) is fed from P stud 3 with no fuse or breaker between: nothing limits the current into a fault on it.',
@@ -159,7 +176,7 @@ testRule(unprotectedConductor, {
 			]),
 			says: 'W1 (2/0 AWG) is fed from B1 + with no fuse or breaker between: nothing limits the current into a fault on it.',
 			at: ['conductor:W1'],
-			severity: 'error'
+			severity: 'fatal'
 		},
 		'a capped spare straight off the battery': {
 			diagram: circuit({ b: ['battery'], p: ['link-post'] }, [['b.pos', 'p.stud', { use: 'spare', gauge: '10' }]]),
