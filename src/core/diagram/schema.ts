@@ -4,6 +4,7 @@
  * Everything that can be added or removed is kept in a record by id (never an array): one deletion is then
  * one small patch, whatever the size of the diagram. Drawing coordinates are millimetres at full size.
  */
+import './no-eval.ts';
 import * as z from 'zod';
 import { THREADS } from '#core/tables';
 

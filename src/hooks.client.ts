@@ -1,0 +1,4 @@
+/** Runs before anything else of the page. */
+import { trustOwnAddresses } from './trusted.ts';
+
+trustOwnAddresses();
