@@ -186,8 +186,11 @@ function some(d: Diagram, a: number, b: number, make: (parts: string[]) => Comma
 	return chosen.length > 0 ? make(chosen) : undefined;
 }
 
+/** All kinds of plan. */
+export const PLAN_KINDS = Object.keys(makers) as readonly Plan['kind'][];
+
 export const plan: fc.Arbitrary<Plan> = fc.record({
-	kind: fc.constantFrom(...(Object.keys(makers) as (keyof typeof makers)[])),
+	kind: fc.constantFrom(...PLAN_KINDS),
 	a: fc.nat(20),
 	b: fc.nat(20),
 	c: fc.nat(20)

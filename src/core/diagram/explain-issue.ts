@@ -14,9 +14,9 @@ export function explainIssues(raw: unknown, issues: readonly z.core.$ZodIssue[])
 
 function explain(raw: unknown, issue: z.core.$ZodIssue): Problem {
 	const path = issue.path.map(String).join('.');
-	const place = path === '' ? 'The file' : `"${path}"`;
+	const place = path === '' ? 'The file' : `"${clipped(path, 160)}"`;
 	const found = shown(valueAt(raw, issue.path));
-	return { path, ...sentence(place, found, issue) };
+	return { path: clipped(path, 160), ...sentence(place, found, issue) };
 }
 
 function sentence(place: string, found: string, issue: z.core.$ZodIssue): Omit<Problem, 'path'> {
@@ -28,7 +28,7 @@ function sentence(place: string, found: string, issue: z.core.$ZodIssue): Omit<P
 				: { what: `${place} is ${found}.`, why: because, remedy: `Make it ${kindName(issue.expected)}.` };
 		case 'unrecognized_keys':
 			return {
-				what: `${place} contains ${issue.keys.map((key) => `"${key}"`).join(', ')}, which this format does not have.`,
+				what: `${place} contains ${names(issue.keys)}, which this format does not have.`,
 				why: 'It may be a misspelling, and what it was meant to say would be lost on saving.',
 				remedy: 'Correct the name or take it out.'
 			};
@@ -97,6 +97,13 @@ function shown(value: unknown): string {
 	if (value === undefined) return 'nothing';
 	if (Array.isArray(value)) return 'a list';
 	if (typeof value === 'object' && value !== null) return 'an object';
-	const text = JSON.stringify(value);
-	return text.length > 60 ? `${text.slice(0, 57)}…` : text;
+	return clipped(JSON.stringify(value), 60);
+}
+
+/** A file may name things at any length; a sentence has to be readable. */
+const clipped = (text: string, most: number): string => (text.length > most ? `${text.slice(0, most - 3)}…` : text);
+
+function names(keys: readonly string[]): string {
+	const shownKeys = keys.slice(0, 5).map((key) => `"${clipped(key, 60)}"`);
+	return keys.length > 5 ? `${shownKeys.join(', ')} and ${keys.length - 5} more` : shownKeys.join(', ');
 }
