@@ -16,6 +16,8 @@ export default defineConfig({
 		baseURL: `http://127.0.0.1:${PORT}/`,
 		viewport: { width: 1440, height: 900 },
 		trace: 'retain-on-failure',
+		// Only the tests of offline use have the program kept on the device: others would wait for it.
+		serviceWorkers: 'block',
 		launchOptions: { executablePath: findChromium() ?? undefined, args: CHROMIUM_FLAGS }
 	},
 	webServer: {
