@@ -103,7 +103,7 @@ const packagesOf = {
 			.filter((layer) => layer.startsWith('core/'))
 			.map((layer) => [layer, []])
 	),
-	'core/geometry': ['rbush', 'flatbush'],
+	'core/geometry': ['rbush'],
 	'core/diagram': ['zod', 'immer'],
 	'core/parts': ['zod'],
 	canvas: ['konva'],

@@ -1,13 +1,14 @@
 import { fileURLToPath } from 'node:url';
 import { sveltekit } from '@sveltejs/kit/vite';
 import { defineConfig } from 'vitest/config';
+import { onlyShipped } from './src/cli/only-shipped.ts';
 
 /** The PDF writer would fetch these for pages of HTML and pixels, which nobody makes here: they must not be shipped. */
 const NOT_SHIPPED = ['canvg', 'html2canvas', 'dompurify', 'fast-png'];
 const absent = fileURLToPath(new URL('src/handoff/absent.ts', import.meta.url));
 
 export default defineConfig({
-	plugins: [sveltekit()],
+	plugins: [sveltekit(), onlyShipped()],
 	resolve: { alias: NOT_SHIPPED.map((name) => ({ find: name, replacement: absent })) },
 	worker: { format: 'es' },
 	test: {
@@ -20,7 +21,7 @@ export default defineConfig({
 				test: {
 					name: 'core',
 					environment: 'node',
-					include: ['tests/{core,canvas,files,handoff,keeping,support,cli}/**/*.test.ts']
+					include: ['tests/{core,canvas,files,fuzz,handoff,keeping,support,cli}/**/*.test.ts']
 				}
 			},
 			{

@@ -5,9 +5,14 @@
 import { spawnSync } from 'node:child_process';
 
 const browser = (spec) => ['npx', ['playwright', 'test', '--config', 'tests/e2e/playwright.config.ts', '--workers', '1', spec]];
+const unit = (file) => ['npx', ['vitest', 'run', '--project', 'core', `tests/${file}.test.ts`]];
 
 /** Name, what it does, how it is run. */
-const FORMS = [['killed', 'the page killed 200 times while editing', browser('killed')]];
+const FORMS = [
+	['killed', 'the page killed 200 times while editing', browser('killed')],
+	['files', '10,000 spoilt files at every gate', unit('fuzz/files')],
+	['edits', '1,000,000 random edits (EDITS=n for another number)', unit('fuzz/edits')]
+];
 
 const [wanted] = process.argv.slice(2);
 const forms = FORMS.filter(([name]) => wanted === undefined || name === wanted);

@@ -13,7 +13,18 @@ import { Theme } from './theme.svelte.ts';
 export type LowerPanel = 'findings' | 'remarks' | 'changes';
 export type PanelName = 'shelf' | 'outline' | 'inspector' | LowerPanel;
 export type DialogName =
-	'help' | 'cautions' | 'examples' | 'full-bus' | 'positions' | 'sizing' | 'diagrams' | 'cases' | 'energy' | 'handoff' | 'revisions';
+	| 'help'
+	| 'about'
+	| 'cautions'
+	| 'examples'
+	| 'full-bus'
+	| 'positions'
+	| 'sizing'
+	| 'diagrams'
+	| 'cases'
+	| 'energy'
+	| 'handoff'
+	| 'revisions';
 
 export interface Question {
 	readonly title: string;
