@@ -148,6 +148,7 @@ test('text of a file that looks like markup is shown as text everywhere, and run
 
 test('a file that is refused leaves the open diagram as it was', async ({ page }) => {
 	const app = await openApp(page);
+	await expect(page).toHaveTitle(/Ridge Post/);
 	await page.getByLabel('Name of the diagram').fill('Mine');
 	for (const text of ['{"format":"wireworthy-diagram","version":1,"__proto__":{"x":1}}', '['.repeat(100_000), '', '{"format":"x"}']) {
 		const chooser = page.waitForEvent('filechooser');

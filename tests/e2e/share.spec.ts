@@ -83,6 +83,8 @@ test('the small page shows the drawing in a frame of another page', async ({ pag
 	const frame = await page.getByLabel('For the page').inputValue();
 	expect(frame).toContain('?embed#1.');
 
+	// A page of somebody else, under no policy of ours.
+	await page.goto('about:blank');
 	await page.setContent(`<h1>Our cabin</h1>${frame}`);
 	const framed = page.frameLocator('iframe');
 	await expect(framed.getByRole('application', { name: /^Drawing/ })).toBeVisible();
