@@ -84,8 +84,8 @@ test('the small page shows the drawing in a frame of another page', async ({ pag
 	expect(frame).toContain('?embed#1.');
 
 	// A page of somebody else, under no policy of ours.
-	await page.goto('about:blank');
-	await page.setContent(`<h1>Our cabin</h1>${frame}`);
+	await page.route('**/their-page', (route) => route.fulfill({ contentType: 'text/html', body: `<h1>Our cabin</h1>${frame}` }));
+	await page.goto('/their-page');
 	const framed = page.frameLocator('iframe');
 	await expect(framed.getByRole('application', { name: /^Drawing/ })).toBeVisible();
 	await expect(framed.getByRole('heading', { name: EXAMPLE })).toBeVisible();
