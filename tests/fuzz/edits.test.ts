@@ -1,7 +1,7 @@
 /**
  * Random edits, one after another: each leaves a diagram that keeps to the schema, is undone and redone exactly, has
  * finite currents, and whose drawing, made from the one before, is what it would be made afresh along the same routes
- * (routes themselves stay where they are while they can, so that a drawing does not jump). 3,000 edits; 1,000,000 with
+ * (routes themselves stay where they are while they can, so that a drawing does not jump). 2,000 edits; 1,000,000 with
  * LONG=1 (EDITS=n for another number). One run again: SEED=n.
  */
 import { readFileSync } from 'node:fs';
@@ -18,7 +18,7 @@ import { below, oneOf, randomFrom, type Random } from '../support/random.ts';
 import { smallDiagram } from '../support/small-diagram.ts';
 
 const LONG = process.env.LONG === '1';
-const EDITS = Number(process.env.EDITS ?? (LONG ? 1_000_000 : 3_000));
+const EDITS = Number(process.env.EDITS ?? (LONG ? 1_000_000 : 2_000));
 const FIRST = Number(process.env.SEED ?? 1);
 /** Edits from one beginning; then another diagram is begun with. */
 const RUN = 150;

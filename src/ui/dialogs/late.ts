@@ -2,6 +2,7 @@
 const use = () => import('../use/UseDialog.svelte');
 
 export const LATE = {
+	about: () => import('./AboutDialog.svelte'),
 	'full-bus': () => import('../full-bus/FullBusDialog.svelte'),
 	positions: () => import('../full-bus/PositionsDialog.svelte'),
 	sizing: () => import('../sizing/SizingDialog.svelte'),
