@@ -1,7 +1,7 @@
 /** Paints static/icon.svg as the pictures that a device shows for an installed program. Needs the browser of the tests. */
 import { mkdirSync, readFileSync } from 'node:fs';
 import { chromium } from 'playwright-core';
-import { CHROMIUM_FLAGS, findChromium } from '../../tests/e2e/chromium.mjs';
+import { CHROMIUM_FLAGS, findChromium } from '../e2e/chromium.mjs';
 
 const svg = readFileSync('static/icon.svg', 'utf8');
 mkdirSync('static/icons', { recursive: true });
