@@ -23,7 +23,9 @@ import {
 	type FigureId,
 	type VoltsLost
 } from '#core/explain';
-import { reportInput, sectionsOf, verdictOf, type Section } from '#core/reports';
+import { assemblyOrder, reportInput, sectionsOf, verdictOf, type AssemblyStep, type Section } from '#core/reports';
+import { readingsOffer, type ReadingsAsk, type ReadingsOffer } from './readings-offer.ts';
+import { shortOffer, type NoShort, type ShortAsk, type ShortOffer } from './short-offer.ts';
 
 export interface Questions {
 	/** What would mend the finding with this key. */
@@ -55,6 +57,12 @@ export interface Questions {
 	readonly thumbnail: { readonly ask: { readonly sizePx: number }; readonly answer: ReturnType<typeof thumbnails> };
 	/** What differs between two revisions, or one and the diagram as it stands; null where one is not there. */
 	readonly compare: { readonly ask: CompareAsk; readonly answer: Comparison | null };
+	/** What follows from a short somewhere. */
+	readonly short: { readonly ask: ShortAsk; readonly answer: ShortOffer | NoShort };
+	/** What the readings kept in the diagram say in a case. */
+	readonly readings: { readonly ask: ReadingsAsk; readonly answer: ReadingsOffer };
+	/** In which order it is put together. */
+	readonly assembly: { readonly ask: null; readonly answer: readonly AssemblyStep[] };
 	/** Every table of the packet, and the check's outcome in a sentence. */
 	readonly reports: { readonly ask: null; readonly answer: { readonly sections: readonly Section[]; readonly verdict: string } };
 }
@@ -101,6 +109,9 @@ const ANSWERS: {
 	picture,
 	thumbnail: (diagram, { sizePx }) => thumbnails(diagram, sizePx),
 	compare: comparison,
+	short: shortOffer,
+	readings: readingsOffer,
+	assembly: (diagram) => assemblyOrder(reportInput(diagram)),
 	reports: (diagram) => reports(diagram)
 };
 

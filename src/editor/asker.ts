@@ -28,7 +28,7 @@ export interface AnswerWorker {
 }
 
 /** Those that may run for seconds. Stopping a quick one would only cost what the worker remembers. */
-const SLOW: ReadonlySet<QuestionKind> = new Set(['remedies', 'full-bus', 'positions', 'sizing', 'compare', 'reports']);
+const SLOW: ReadonlySet<QuestionKind> = new Set(['remedies', 'full-bus', 'positions', 'sizing', 'compare', 'assembly', 'reports']);
 
 interface Waiting {
 	readonly asked: Asked;

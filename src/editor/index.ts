@@ -9,6 +9,8 @@ export type { LoadLoss, QuestionKind, Questions, RemedyOffer } from './answers.t
 export type { CompareAsk, Comparison } from './comparison.ts';
 export type { FullBusOffer, PlacementOffer } from './full-bus-offer.ts';
 export type { PositionsOffer } from './positions-offer.ts';
+export type { ReadingsOffer, SuspectOffer } from './readings-offer.ts';
+export type { NoShort, ShortAsk, ShortDevice, ShortOffer, ShortStep } from './short-offer.ts';
 export type { SizingOffer } from './sizing-offer.ts';
 export { conductorName, partName, studName } from './names.ts';
 export { GRID_MM } from './new-part.ts';

@@ -34,6 +34,8 @@ export const icons = {
 	duplicate: 'M7 7h10v10H7zM13 7V3H3v10h4',
 	dockRight: 'M2.5 3.5h15v13h-15zM12 3.5v13',
 	dockBottom: 'M2.5 3.5h15v13h-15zM2.5 11.5h15',
+	short: 'M11.5 2 5 11h4.5L8 18l7-9.5h-4.6z',
+	onSite: 'M4 3.5h12v14H4zM7.5 2.5h5v2.5h-5zM6.8 9l1.2 1.2 2-2.2M12 9.3h2M6.8 13.5 8 14.7l2-2.2M12 13.8h2',
 	caution: 'M10 2.8 18 17H2zM10 8v4.2M10 14.4v.3'
 } as const;
 

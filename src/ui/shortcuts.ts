@@ -4,6 +4,8 @@ import type { Workbench } from './context.ts';
 import { openFullBus } from './full-bus/fused-buses.ts';
 import { fullBusTexts, sizingTexts } from './full-bus-texts.ts';
 import { handoffTexts } from './handoff-texts.ts';
+import { onSiteTexts, shortTexts } from './on-site-texts.ts';
+import { openShort } from './site/open-short.ts';
 import { texts } from './texts.ts';
 import { dropDraft, hasDraft, isTyping } from './typing.ts';
 
@@ -25,6 +27,8 @@ export const SHORTCUTS: readonly { readonly keys: readonly string[]; readonly te
 	{ keys: ['F'], text: texts.view.fit },
 	{ keys: ['L'], text: fullBusTexts.key },
 	{ keys: ['S'], text: sizingTexts.key },
+	{ keys: ['X'], text: shortTexts.key },
+	{ keys: ['O'], text: onSiteTexts.key },
 	{ keys: ['+', '−'], text: `${texts.view.zoomIn}, ${texts.view.zoomOut}` },
 	{ keys: ['Esc'], text: texts.help.escape },
 	{ keys: ['?'], text: texts.help.title }
@@ -44,7 +48,7 @@ const ARROW_WALKERS = '[role=tree], [role=tablist], [role=menu], summary, .body'
 const STEPS = ['z', 'y'];
 const WHILE_TYPING = ['s', 'o', 'p', ...STEPS];
 
-const EDITING: readonly string[] = ['cases', 'energy'];
+const EDITING: readonly string[] = ['cases', 'energy', 'readings'];
 
 /** Where the keys that delete mean the selection: on the sheet and in its list, not on some button that has the focus. */
 const DELETES = ['delete', 'backspace'];
@@ -73,6 +77,8 @@ export function shortcutHandler(workbench: Workbench): (event: KeyboardEvent) =>
 		f: () => view.canvas?.fit(),
 		l: () => openFullBus(workbench),
 		s: () => (view.dialog = 'sizing'),
+		x: () => openShort(workbench),
+		o: () => (view.dialog = 'assembly'),
 		'+': () => view.canvas?.zoomBy(1.25),
 		'-': () => view.canvas?.zoomBy(1 / 1.25),
 		'?': () => (view.dialog = 'help'),

@@ -2,7 +2,7 @@
 import { tick } from 'svelte';
 import { MediaQuery } from 'svelte/reactivity';
 import type { Canvas } from '#canvas';
-import type { ItemKey } from '#core/diagram';
+import type { CaseId, ItemKey } from '#core/diagram';
 import type { LensId } from '#core/explain';
 import type { CompareAsk, Comparison } from '#editor';
 import type { Point } from '#core/geometry';
@@ -24,7 +24,10 @@ export type DialogName =
 	| 'cases'
 	| 'energy'
 	| 'handoff'
-	| 'revisions';
+	| 'revisions'
+	| 'short'
+	| 'assembly'
+	| 'readings';
 
 export interface Question {
 	readonly title: string;
@@ -70,6 +73,10 @@ export class View {
 	dialog = $state<DialogName | null>(null);
 	/** What was last asked of the full bus. */
 	readonly fullBus = new FullBusForm();
+	/** Where a short was dropped last. */
+	shortAt = $state.raw<ItemKey | null>(null);
+	/** Case whose readings were looked at last, and how far the meter wanders. */
+	readonly readings = $state<{ caseId: CaseId | null; noiseMv: number }>({ caseId: null, noiseMv: 5 });
 	menu = $state.raw<{ readonly at: Point; readonly key: ItemKey | null } | null>(null);
 	zoom = $state(1);
 	/** What the drawing is coloured by, until it is switched off. */

@@ -3,4 +3,4 @@ export { areaMm2, awgDiameterMm, awgWithin, compareGauges, gaugesOf, gaugeText, 
 export { copperOhmPerM, jointOhm, resistanceAtC, resistanceBreakdown, resistanceOhm, type ResistanceBreakdown } from './resistance.ts';
 export { workingTemperatureC, type Heating } from './temperature.ts';
 export { cableDiameterMm, lugOf, type Lug } from './lug.ts';
-export { shortCircuitK, withstandAreaMm2, withstandS } from './withstand.ts';
+export { shortCircuitEndC, shortCircuitK, withstandAreaMm2, withstandS } from './withstand.ts';

@@ -11,6 +11,9 @@ const END_C = (insulationC: InsulationC): { readonly insulation: string; readonl
 	return insulationC <= 125 ? { insulation: 'cross-linked', endC: 250 } : { insulation: 'silicone', endC: 350 };
 };
 
+/** Greatest temperature of the copper at the end of a short circuit, °C; see `END_C` for what it rests on. */
+export const shortCircuitEndC = (insulationC: InsulationC): number => END_C(insulationC).endC;
+
 /**
  * k of the adiabatic equation, A·√s/mm², from the insulation's working temperature: a conductor that is already hot
  * stands less. 75 °C gives 111, 90 °C gives 100, 105 °C gives 88.

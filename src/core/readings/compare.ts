@@ -18,6 +18,8 @@ const LEAST_GAIN = 9;
 const TELLS_APART = 6;
 /** Where more than this share stays unexplained, and it is beyond the meter's error, no single suspect is named. */
 const LEAST_EXPLAINED = 0.8;
+/** So many spreads away, batteries and loads are not what was drawn. */
+const ABSURD = 5;
 /** Suspects worth more than a straight line. */
 const LOOKED_AT = 6;
 
@@ -37,11 +39,14 @@ export function compareReadings(responses: Responses | null, readings: readonly 
 	);
 
 	const ranked = rank(responses, fitting, at);
-	const verdict: Verdict = readings.length < 2 ? { kind: 'too-few' } : judge(ranked, fitting, readings.length, responses.suspects.length);
-	const blamed = verdict.kind === 'found' ? verdict.suspect : verdict.kind === 'several' ? verdict.suspects[0]! : null;
-	const response = blamed ? secant(responses, blamed.ref, blamed.extraOhm, at) : modelV.map(() => 0);
-	const amount = blamed?.extraOhm ?? 0;
+	const judged: Verdict = readings.length < 2 ? { kind: 'too-few' } : judge(ranked, fitting, readings.length, responses.suspects.length);
+	const suspect = blamedBy(judged);
+	const response = suspect ? secant(responses, suspect.ref, suspect.extraOhm, at) : modelV.map(() => 0);
+	const amount = suspect?.extraOhm ?? 0;
 	const [batteryOffsetV, drawChange] = fitting.nuisances(response, amount) as [number, number];
+	// An explanation that needs batteries or loads as there are none is no explanation.
+	const isAbsurd = Math.abs(batteryOffsetV) > ABSURD * BATTERY_SPREAD_V || Math.abs(drawChange) > ABSURD * DRAW_SPREAD;
+	const verdict: Verdict = isAbsurd && judged.kind !== 'too-few' ? { kind: 'none-explains', nearest: null } : judged;
 	return {
 		modelV,
 		fittedV: modelV.map(
@@ -52,6 +57,11 @@ export function compareReadings(responses: Responses | null, readings: readonly 
 		verdict,
 		next: verdict.kind === 'several' ? nextReadings(responses, verdict.suspects, readings, noiseV) : []
 	};
+}
+
+function blamedBy(verdict: Verdict): Suspect | null {
+	if (verdict.kind === 'found') return verdict.suspect;
+	return verdict.kind === 'several' ? verdict.suspects[0]! : null;
 }
 
 const nothing = (readings: readonly Reading[], verdict: Verdict): Comparison => ({

@@ -4,7 +4,9 @@
  * Contract: every stud and clamp with something on it is in exactly one step; a stud with a fuse in its stack is
  * closed after the batteries are connected; battery posts come after everything else that carries no fuse; where the
  * negative is bonded, negative posts of batteries come last of the posts, so that a spanner from plus to metalwork
- * closes no circuit; fuses that are merely plugged in come last, those nearest to the batteries after all others.
+ * closes no circuit; where both poles float, positive posts come last, because the plus side has the disconnect and
+ * the fuses that make closing it harmless (common practice, no source). Fuses that are merely plugged in come last,
+ * those nearest to the batteries after all others; a solar array comes after its controller has its battery.
  */
 import { terminalRef, type StudKey } from '#core/diagram';
 import { deviceName, devicesOf, listed, partName, type Study } from '#core/rules';
@@ -74,7 +76,7 @@ export function assemblyOrder(input: ReportInput): AssemblyStep[] {
 			ofPole((pole) => pole !== 'negative' && pole !== 'positive')
 		),
 		...measureDead(study),
-		...closeAll(study, 'batteries', byPost(atPosts, posts)),
+		...closeAll(study, 'batteries', byPost(atPosts, posts, study.diagram.system.negative)),
 		...measurePosts(study),
 		...fuseSteps(study, fused, hops),
 		...switchOn(study)
@@ -143,10 +145,15 @@ function batteryPosts({ parts, network }: Study): Map<StudKey, Post> {
 	);
 }
 
-const POST_ORDER: readonly Post[] = ['middle', 'positive', 'negative'];
+const POST_ORDER: Readonly<Record<'bonded' | 'insulated', readonly Post[]>> = {
+	bonded: ['middle', 'positive', 'negative'],
+	insulated: ['middle', 'negative', 'positive']
+};
 
-const byPost = (stacks: readonly Stack[], posts: ReadonlyMap<StudKey, Post>): Stack[] =>
-	stacks.toSorted((a, b) => POST_ORDER.indexOf(posts.get(a.key)!) - POST_ORDER.indexOf(posts.get(b.key)!) || naturally(a.key, b.key));
+function byPost(stacks: readonly Stack[], posts: ReadonlyMap<StudKey, Post>, system: 'bonded' | 'insulated'): Stack[] {
+	const rank = ({ key }: Stack): number => POST_ORDER[system].indexOf(posts.get(key)!);
+	return stacks.toSorted((a, b) => rank(a) - rank(b) || naturally(a.key, b.key));
+}
 
 /** Branches between each terminal and the nearest battery post. */
 function hopsFromBatteries({ network }: Study): Map<StudKey, number> {
@@ -286,12 +293,21 @@ function fuseSteps(study: Study, fused: readonly Stack[], hops: ReadonlyMap<Stud
 }
 
 function switchOn(study: Study): AssemblyStep[] {
+	const isSunFed = ({ links }: Study['parts'][number]) => links.some((link) => link.kind === 'source' && link.daily?.kind === 'sun');
+	const arrays = study.parts.filter(isSunFed).map(partName);
 	const switches = study.parts.filter(({ links }) => links.some(({ kind }) => kind === 'switch')).map(partName);
 	return [
 		...(switches.length > 0
 			? [
 					step('live', 'switches', `Close ${listed(switches)}, loads off. Pre-charge large inverters as their maker says.`, {
 						stop: 'nothing warms, no fuse opens'
+					})
+				]
+			: []),
+		...(arrays.length > 0
+			? [
+					step('live', 'arrays', `Uncover or plug in the solar array of ${listed(arrays)}, now that it has its battery.`, {
+						stop: 'each controller shows its battery’s volts'
 					})
 				]
 			: []),

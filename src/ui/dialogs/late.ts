@@ -1,5 +1,6 @@
 /** Dialogs that are fetched when they are opened, by their name in the view. */
 const use = () => import('../use/UseDialog.svelte');
+const onSite = () => import('../site/OnSiteDialog.svelte');
 
 export const LATE = {
 	about: () => import('./AboutDialog.svelte'),
@@ -10,7 +11,10 @@ export const LATE = {
 	handoff: () => import('../handoff/HandoffDialog.svelte'),
 	revisions: () => import('../revisions/RevisionsDialog.svelte'),
 	cases: use,
-	energy: use
+	energy: use,
+	short: () => import('../site/ShortDialog.svelte'),
+	assembly: onSite,
+	readings: onSite
 };
 
 export const isLate = (dialog: string | null): dialog is keyof typeof LATE => dialog !== null && Object.hasOwn(LATE, dialog);

@@ -1,5 +1,6 @@
 /** Order of work: common practice, no source: negatives and loads first while all is dead, batteries after, fuses last. */
 import { describe, expect, test } from 'vitest';
+import { unionFind } from '#core/network';
 import { assemblyOrder, reportInput } from '#core/reports';
 import { example } from '../../support/examples/figures.ts';
 
@@ -31,12 +32,47 @@ describe.each(EXAMPLES)('assembly of %s', (name) => {
 		const devices = input.study.network.branches.filter(({ device }) => device?.kind === 'fuse').length;
 		expect(steps.filter(({ phase }) => phase === 'fuses').length).toBe(devices);
 	});
-	test('of a battery’s posts the outermost negative is last', () => {
+	test('of a battery’s posts the outermost negative is last where it is bonded, and the positives where both float', () => {
 		const negatives = input.study.network.batteries
 			.filter(({ negative }) => input.study.network.poles[negative] === 'negative')
 			.map(({ part }) => `${part}.neg`);
 		const positives = posts.filter((key) => !negatives.includes(key));
-		expect(Math.min(...negatives.map(stepOf).filter((i) => i >= 0))).toBeGreaterThan(Math.max(...positives.map(stepOf)));
+		const [first, last] = input.diagram.system.negative === 'bonded' ? [positives, negatives] : [negatives, positives];
+		const plain = (keys: string[]) => keys.map(stepOf).filter((i) => i >= 0 && steps[i]!.phase === 'batteries');
+		expect(Math.min(...plain(last), Infinity)).toBeGreaterThan(Math.max(...plain(first), -1));
+	});
+	test('in every prefix no loose lug is live but through a fuse or breaker', () => {
+		const { network } = input.study;
+		const isPost = (key: string) => posts.includes(key);
+		const closed = new Set<string>();
+		for (const step of steps) {
+			for (const key of step.studs) closed.add(key);
+			// What is joined to a battery’s closed positive post with no fuse between, switches being open until “switch on”.
+			const isLivePhase = step.phase === 'live';
+			const conducts = network.branches.filter(({ origin, device, kind }) => {
+				if (origin.kind === 'conductor') {
+					const { from, to } = input.diagram.conductors[origin.id]!;
+					return [from, to].every(({ part, terminal }) => closed.has(`${part}.${terminal}`));
+				}
+				return device === null && (isLivePhase || kind !== 'switch');
+			});
+			const live = unionFind(network.nodeCount);
+			for (const { a, b } of conducts) live.union(a, b);
+			const sources = network.batteries
+				.filter(({ part }) => closed.has(`${part}.pos`) && network.poles[network.nodeOf.get(`${part}.neg`)!] === 'negative')
+				.map(({ positive }) => positive);
+			const isLive = (node: number | undefined) => node !== undefined && sources.some((source) => live.same(source, node));
+			for (const [id, { from, to }] of Object.entries(input.diagram.conductors)) {
+				const ends = network.nodeOfEnd.get(id);
+				if (!ends) continue;
+				const [near, far] = [from, to].map(({ part, terminal }) => `${part}.${terminal}`);
+				// Links between posts of batteries: whichever end comes first, the other is live.
+				if (isPost(near!) && isPost(far!)) continue;
+				if (closed.has(near!) && isLive(ends.from)) expect(closed.has(far!), `${id} hangs loose at ${far} after ${step.text}`).toBe(true);
+				if (closed.has(far!) && isLive(ends.to)) expect(closed.has(near!), `${id} hangs loose at ${near} after ${step.text}`).toBe(true);
+			}
+		}
+		expect(closed.size).toBe(landed.length);
 	});
 	test('steps have ids of their own, and studs their torque', () => {
 		expect(new Set(steps.map(({ id }) => id)).size).toBe(steps.length);
