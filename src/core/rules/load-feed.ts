@@ -2,9 +2,10 @@
 import { areaMm2 } from '#core/conductors';
 import type { LoadBranch, NodeIndex } from '#core/network';
 import type { LetThrough } from '#core/protection';
+import { groupBy } from './group-by.ts';
 import type { ConductorView, Study } from './study.ts';
 import { ofForm } from './watch.ts';
-import { conductorsByNode } from './wiring.ts';
+import { conductorsByNode, conductorsByPart } from './wiring.ts';
 
 /** The one conductor that ends on a node; null when there is none or several. */
 export function onlyConductorAt(study: Study, node: NodeIndex): ConductorView | null {
@@ -51,21 +52,27 @@ export function returnBeside(study: Study, view: ConductorView): string {
 		// It has both poles: a load, a charger, a panel.
 		return terminals.some(({ role }) => role === 'positive') && terminals.some(({ role }) => role === 'negative');
 	});
-	const beside = study.conductors.filter(
-		({ pole, conductor }) =>
-			pole === 'negative' &&
-			[conductor.from, conductor.to].some(({ part, terminal }) => parts.includes(part) && isFeedTerminal(study, part, terminal))
-	);
+	const landing = new Set(parts.flatMap((part) => conductorsByPart(study).get(part) ?? []));
+	const beside = [...landing]
+		.map(study.conductor)
+		.filter(
+			({ pole, conductor }) =>
+				pole === 'negative' &&
+				[conductor.from, conductor.to].some(({ part, terminal }) => parts.includes(part) && isFeedTerminal(study, part, terminal))
+		);
 	const [only] = beside;
 	if (!only || beside.length > 1 || areaMm2(only.conductor.gauge) > areaMm2(view.conductor.gauge) * (1 + 1e-6)) return '';
 	return ` and its return ${only.name}`;
 }
 
 /** Where the part’s own current returns, not that of what it feeds in turn. */
-const isFeedTerminal = ({ network, part }: Study, id: string, terminal: string): boolean => {
-	const node = network.nodeOf.get(`${id}.${terminal}`);
-	const own = [...network.loads, ...network.sources].filter((branch) => branch.part === id);
-	return own.length > 0
+const isFeedTerminal = (study: Study, id: string, terminal: string): boolean => {
+	const node = study.network.nodeOf.get(`${id}.${terminal}`);
+	const own = usersByPart(study).get(id);
+	return own
 		? own.some(({ negative }) => negative === node)
-		: part(id).terminals.find(({ role }) => role === 'negative')?.id === terminal;
+		: study.part(id).terminals.find(({ role }) => role === 'negative')?.id === terminal;
 };
+
+/** Loads and sources inside each part that has any. */
+const usersByPart = ofForm(({ network }) => groupBy([...network.loads, ...network.sources], ({ part }) => part));

@@ -1,6 +1,7 @@
 /** Where conductors go, whatever they are: follows from the form of the network. */
 import { studKey, type ConductorId, type PartId, type StudKey } from '#core/diagram';
 import { unionFind, type NodeIndex } from '#core/network';
+import { groupBy } from './group-by.ts';
 import { ofForm } from './watch.ts';
 
 /** Studs that a conductor's end names, whether or not they exist. */
@@ -32,6 +33,15 @@ export const conductorsByNode = ofForm(({ network }): ReadonlyMap<NodeIndex, rea
 		if (from !== to) land(to, id);
 	}
 	return at;
+});
+
+/** Conductors of the network at each part; one from a part to itself is listed once. */
+export const conductorsByPart = ofForm(({ network, diagram }): ReadonlyMap<PartId, readonly ConductorId[]> => {
+	const ends = [...network.nodeOfEnd.keys()].flatMap((id) => {
+		const { from, to } = diagram.conductors[id]!;
+		return [...new Set([from.part, to.part])].map((part) => ({ part, id }));
+	});
+	return new Map([...groupBy(ends, ({ part }) => part)].map(([part, at]) => [part, at.map(({ id }) => id)]));
 });
 
 /** Metal that bars, switches and shunts join, without conductors and without devices. */
