@@ -1,8 +1,9 @@
-import { bestOrder, drawnHeatW, isWorthwhile, jointsOf, type Stack } from '#core/studs';
+import type { StudKey } from '#core/diagram';
+import { bestOrder, drawnHeatW, isWorthwhile, jointsOf, type Joint, type Stack } from '#core/studs';
 import { ampsText, compactNumber, wattsText } from '#core/units';
 import { defineRule } from './define.ts';
 import { groupBy } from './group-by.ts';
-import { stackCurrents } from './stack-currents.ts';
+import { stackCurrents, type StackCurrents } from './stack-currents.ts';
 import type { Study } from './study.ts';
 import { partSubject, studSubject } from './subjects.ts';
 import { partName } from './words.ts';
@@ -34,9 +35,7 @@ export const hotJoint = defineRule({
 
 	/** One report for each part: its hottest joint, or else all together. Heat that another order takes away is that order's fault. */
 	*check(study) {
-		const joints = study.stacks.flatMap((stack) =>
-			jointsOf(stack, stackCurrents(study, stack)).map((joint) => ({ ...joint, key: stack.key, stack }))
-		);
+		const joints = study.stacks.flatMap((stack) => jointsIn(stack, stackCurrents(study, stack)));
 		for (const [id, alike] of groupBy(joints, ({ key }) => key.slice(0, key.indexOf('.')))) {
 			const hottest = alike.reduce((a, b) => (b.heatW > a.heatW ? b : a));
 			const hot = alike.filter(({ heatW, stack }) => heatW > JOINT_W && bestW(study, stack) > JOINT_W);
@@ -60,4 +59,18 @@ function bestW(study: Study, stack: Stack): number {
 	if (stack.terminalCount < 2 || !isWorthwhile(drawnHeatW(stack, currents), 0)) return Infinity;
 	const { drawnW, bestW } = bestOrder(study.diagram, stack, currents);
 	return isWorthwhile(drawnW, bestW) ? bestW : Infinity;
+}
+
+interface JointOn extends Joint {
+	readonly key: StudKey;
+	readonly stack: Stack;
+}
+
+const known = new WeakMap<StackCurrents, readonly JointOn[]>();
+
+/** Kept with the currents, which are those of one stack. */
+function jointsIn(stack: Stack, currents: StackCurrents): readonly JointOn[] {
+	let joints = known.get(currents);
+	if (!joints) known.set(currents, (joints = jointsOf(stack, currents).map((joint) => ({ ...joint, key: stack.key, stack }))));
+	return joints;
 }

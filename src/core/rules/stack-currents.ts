@@ -1,5 +1,6 @@
 /** Currents that the things on a stud bring to it, as drawn and in every case. */
 import type { PartId, StackItem } from '#core/diagram';
+import { isAlike } from '#core/memory';
 import type { Stack, TerminalCurrents } from '#core/studs';
 import type { Study, WorstCurrent } from './study.ts';
 import { derived } from './watch.ts';
@@ -14,8 +15,18 @@ export interface StackCurrents extends TerminalCurrents {
 export function stackCurrents(study: Study, stack: Stack): StackCurrents {
 	const known = knownCurrents(study);
 	let currents = known.get(stack);
-	if (!currents) known.set(stack, (currents = findCurrents(study, stack)));
+	if (!currents) known.set(stack, (currents = asBefore(stack, findCurrents(study, stack))));
 	return currents;
+}
+
+const latest = new WeakMap<Stack, StackCurrents>();
+
+/** Currents equal to those found last are the same object: what follows from them is then known as well. */
+function asBefore(stack: Stack, now: StackCurrents): StackCurrents {
+	const before = latest.get(stack);
+	if (before && isAlike(before, now)) return before;
+	latest.set(stack, now);
+	return now;
 }
 
 /** Filled as it is asked for; what the currents are made of is read at once, so that it does not outlive that. */
@@ -25,7 +36,7 @@ const knownCurrents = derived(({ network, cases, parts }): WeakMap<Stack, StackC
 });
 
 function findCurrents(study: Study, stack: Stack): StackCurrents {
-	const layers = [...stack.layers.keys()].filter((index) => ['lug', 'block'].includes(stack.layers[index]!.item.kind));
+	const layers = layersWithCurrent(stack);
 	const byCase = study.cases
 		.filter(({ point, operatingCase }) => point.status === 'solved' && operatingCase.duration === 'continuous')
 		.map(({ id, point }) => ({ caseId: id, injectedA: layers.map((index) => injectedA(study, stack.layers[index]!.item, point.branchA)) }));
@@ -36,6 +47,18 @@ function findCurrents(study: Study, stack: Stack): StackCurrents {
 		if (currentA > largest.currentA) largest = { currentA, caseId };
 	}
 	return { layers, byCase, largest };
+}
+
+const withCurrent = new WeakMap<Stack, readonly number[]>();
+
+/** Places of lugs and blocks. */
+function layersWithCurrent(stack: Stack): readonly number[] {
+	let layers = withCurrent.get(stack);
+	if (!layers) {
+		layers = stack.layers.flatMap(({ item }, index) => (item.kind === 'lug' || item.kind === 'block' ? [index] : []));
+		withCurrent.set(stack, layers);
+	}
+	return layers;
 }
 
 function injectedA(study: Study, item: StackItem, branchA: Float64Array): number {
