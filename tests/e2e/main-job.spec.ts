@@ -63,7 +63,10 @@ test('draws a system from nothing, finds its faults, mends them, saves and opens
 
 	await test.step('put a fuse block on the battery and start the main conductor from it', async () => {
 		await app.select('stud:G1.pos');
-		await details.getByRole('listitem').getByRole('button', { name: /lug of W1$/ }).click();
+		await details
+			.getByRole('listitem')
+			.getByRole('button', { name: /lug of W1$/ })
+			.click();
 		await details.getByRole('button', { name: 'Delete' }).click();
 		await expect(page.getByText('6 parts · 4 conductors')).toBeVisible();
 		expect(await app.place('Terminal fuse block', 0.5, 0.62)).toBe('F2');
