@@ -23,8 +23,11 @@ const directives = {
 	'object-src': ['none'],
 	'base-uri': ['none'],
 	'form-action': ['none'],
-	// "default" is our own, in src/hooks.client.ts; the other makes elements from the markup of our components.
-	...(developing ? {} : { 'require-trusted-types-for': ['script'], 'trusted-types': ['svelte-trusted-html', 'default'] })
+	// "default" is our own, in src/hooks.client.ts; one makes elements from the markup of our
+	// components, one prints the sheets our own writer draws (src/handoff/print.ts).
+	...(developing
+		? {}
+		: { 'require-trusted-types-for': ['script'], 'trusted-types': ['svelte-trusted-html', 'default', 'wireworthy-sheets'] })
 };
 
 /** @type {import('@sveltejs/kit').Config} */

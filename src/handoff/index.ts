@@ -6,5 +6,5 @@ export { PAPER_IDS, PAPERS, sheetSize, type PaperId } from './paper.ts';
 export { FONT_FILES, loadFonts, type Fonts } from './fonts.ts';
 export { drawingSvg } from './drawing-svg.ts';
 export { drawingPng, pictureSize, PNG_SCALES, type PictureSize, type PngScale } from './png.ts';
-export { printDocument, printPages } from './print.ts';
+export { printPages, printRules } from './print.ts';
 export { measureBy } from './measure.ts';

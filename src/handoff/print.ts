@@ -1,15 +1,14 @@
 /** The same sheets by the browser's own print dialog, from a frame of their own: no window that could be blocked. */
-import { escapeXml } from '#core/graphics';
 import { FONT_FAMILY, FONT_FILES } from './fonts.ts';
 import type { Page } from './page.ts';
 import { pageSvg } from './page-svg.ts';
 
-/** A whole HTML document, one block for each sheet, each on paper of its own size. */
-export function printDocument(pages: readonly Page[], title: string, base: string): string {
+/** Sizes of paper and the typeface. As a sheet of rules, since the page's policy lets no style in that is written in markup. */
+export function printRules(pages: readonly Page[], base: string): string {
 	const sizes = new Map(pages.map(({ size }) => [sizeName(size), size]));
 	const face = (file: string, weight: string): string =>
 		`@font-face { font-family: '${FONT_FAMILY}'; font-weight: ${weight}; src: url('${new URL(file, base).href}') format('truetype'); }`;
-	const styles = [
+	return [
 		face(FONT_FILES.regular, 'normal'),
 		face(FONT_FILES.bold, 'bold'),
 		'html, body { margin: 0; }',
@@ -20,9 +19,7 @@ export function printDocument(pages: readonly Page[], title: string, base: strin
 			`@page ${name} { size: ${widthMm}mm ${heightMm}mm; margin: 0; }`,
 			`.${name} { page: ${name}; width: ${widthMm}mm; height: ${heightMm}mm; }`
 		])
-	];
-	const sheets = pages.map((page) => `<div class="sheet ${sizeName(page.size)}">${pageSvg(page, `'${FONT_FAMILY}', sans-serif`)}</div>`);
-	return `<!doctype html><html lang="en"><head><meta charset="utf-8"><title>${escapeXml(title)}</title><style>${styles.join('\n')}</style></head><body>${sheets.join('\n')}</body></html>`;
+	].join('\n');
 }
 
 /** Dots and dashes have no place in the name of a page. */
@@ -40,12 +37,43 @@ export async function printPages(pages: readonly Page[], title: string, document
 	frame.tabIndex = -1;
 	frame.style.cssText = 'position:fixed;width:0;height:0;border:0;visibility:hidden';
 	const loaded = new Promise<void>((resolve) => frame.addEventListener('load', () => resolve(), { once: true }));
-	frame.srcdoc = printDocument(pages, title, document.baseURI);
 	document.body.append(frame);
 	await loaded;
-	const page = frame.contentWindow;
+	const page = frame.contentWindow as (Window & typeof globalThis) | null;
 	if (!page) throw new Error('the browser gave no frame to print from');
-	await page.document.fonts.ready;
+	fill(page, pages, title, document.baseURI);
+	await Promise.all(['', 'bold '].map((weight) => page.document.fonts.load(`${weight}10px '${FONT_FAMILY}'`)));
 	page.focus();
 	page.print();
+}
+
+/** One block for each sheet, each on paper of its own size. */
+function fill(page: Window & typeof globalThis, pages: readonly Page[], title: string, base: string): void {
+	const { document } = page;
+	document.documentElement.lang = 'en';
+	document.title = title;
+	const rules = new page.CSSStyleSheet();
+	rules.replaceSync(printRules(pages, base));
+	document.adoptedStyleSheets = [rules];
+	const parser = new DOMParser();
+	for (const sheet of pages) {
+		const block = document.createElement('div');
+		block.className = `sheet ${sizeName(sheet.size)}`;
+		const drawn = parser.parseFromString(ownMarkup(pageSvg(sheet, `'${FONT_FAMILY}', sans-serif`)), 'image/svg+xml');
+		block.append(document.importNode(drawn.documentElement, true));
+		document.body.append(block);
+	}
+}
+
+interface MarkupPolicy {
+	createHTML(markup: string): string;
+}
+
+let policy: MarkupPolicy | undefined;
+
+/** Sheets are written by our own writer, which escapes every text: this policy is for nothing else. */
+function ownMarkup(markup: string): string {
+	const { trustedTypes } = window as { trustedTypes?: { createPolicy(name: string, rules: MarkupPolicy): MarkupPolicy } };
+	policy ??= trustedTypes?.createPolicy('wireworthy-sheets', { createHTML: (text) => text });
+	return policy?.createHTML(markup) ?? markup;
 }
