@@ -51,14 +51,16 @@ async function kill(context: BrowserContext, page: Page): Promise<void> {
 }
 
 /**
- * An edit under way when the page died may be kept before it was noted: then one step away, back or forth, lies a state
- * that was. This tries the kept undo and redo, too.
+ * An edit under way when the page died may be kept before it was noted, and so may the name that was entered when its
+ * field was left for that edit: then at most two steps away, back or forth, lies a state that was. This tries the kept
+ * undo and redo, too.
  */
 async function isBesideKnown(page: Page, known: readonly Known[]): Promise<boolean> {
 	const states: string[] = [];
 	await page.getByRole('application').focus();
-	for (const keys of [['Control+z'], ['Control+Shift+z', 'Control+Shift+z']]) {
-		for (const key of keys) await page.keyboard.press(key);
+	const [back, forth] = ['Control+z', 'Control+Shift+z'];
+	for (const key of [back, back, forth, forth, forth, forth]) {
+		await page.keyboard.press(key);
 		states.push(await diagramText(page));
 	}
 	return known.some(({ text }) => states.includes(text));
