@@ -6,7 +6,8 @@ import type { Mark } from '../marks.ts';
 import { MARK_PX } from '../theme.ts';
 import { FONT } from './painter.ts';
 
-type MarkContext = Pick<
+/** What marks are painted with: little enough for a test to stand in for it. */
+export type MarkContext = Pick<
 	CanvasRenderingContext2D,
 	| 'beginPath'
 	| 'moveTo'

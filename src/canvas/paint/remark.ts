@@ -1,30 +1,11 @@
 /** The mark of remarks: a sheet with a turned-down corner and their number. Dark lines on paper, so it needs no colour. */
 import type { Palette } from '#core/graphics';
 import type { RemarkMark } from '../remark-marks.ts';
+import type { MarkContext } from './mark.ts';
 import { FONT } from './painter.ts';
 
-type RemarkContext = Pick<
-	CanvasRenderingContext2D,
-	| 'beginPath'
-	| 'moveTo'
-	| 'lineTo'
-	| 'closePath'
-	| 'fill'
-	| 'stroke'
-	| 'fillText'
-	| 'fillStyle'
-	| 'strokeStyle'
-	| 'lineWidth'
-	| 'lineJoin'
-	| 'font'
-	| 'textAlign'
-	| 'textBaseline'
-	| 'globalAlpha'
-	| 'setLineDash'
->;
-
 /** In CSS pixels. */
-export function paintRemark(context: RemarkContext, { at: { x, y }, radiusPx: r, count }: RemarkMark, palette: Palette): void {
+export function paintRemark(context: MarkContext, { at: { x, y }, radiusPx: r, count }: RemarkMark, palette: Palette): void {
 	const fold = r * 0.6;
 	context.globalAlpha = 1;
 	context.setLineDash([]);
