@@ -15,6 +15,8 @@ export default defineConfig({
 		// A busy machine is slow, not wrong: tests assert results, never time.
 		testTimeout: 60_000,
 		hookTimeout: 60_000,
+		// On two cores Vitest would use one; nothing here looks at the clock.
+		maxWorkers: 2,
 		projects: [
 			{
 				extends: true,
