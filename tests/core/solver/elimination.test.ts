@@ -40,9 +40,12 @@ test('gives the voltages of a dense Cholesky factorisation (ml-matrix), whatever
 				}
 			});
 			const kept = [...injection.keys()].filter((node) => node !== pin);
-			const expected = new CholeskyDecomposition(matrix.selection(kept, kept)).solve(
-				Matrix.columnVector(kept.map((node) => injection[node]!))
-			);
+			const reduced = matrix.selection(kept, kept);
+			const right = Matrix.columnVector(kept.map((node) => injection[node]!));
+			const factors = new CholeskyDecomposition(reduced);
+			const first = factors.solve(right);
+			// Sums with subtractions lose digits where the pin hangs on a thread: what is left over is solved for again.
+			const expected = Matrix.add(first, factors.solve(Matrix.sub(right, reduced.mmul(first))));
 			kept.forEach((node, row) => expect(Math.abs(found[node]! - expected.get(row, 0))).toBeLessThan(1e-8 * (1 + Math.abs(found[node]!))));
 			expect(found[pin]).toBe(0);
 		}),
