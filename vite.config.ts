@@ -17,6 +17,7 @@ export default defineConfig({
 		hookTimeout: 60_000,
 		// On two cores Vitest would use one; nothing here looks at the clock.
 		maxWorkers: 2,
+		setupFiles: ['tests/support/draws.ts'],
 		projects: [
 			{
 				extends: true,

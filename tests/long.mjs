@@ -7,8 +7,9 @@ import { spawnSync } from 'node:child_process';
 const browser = (spec) => ['npx', ['playwright', 'test', '--config', 'tests/e2e/playwright.config.ts', '--workers', '1', spec]];
 const unit = (file) => ['npx', ['vitest', 'run', '--project', 'core', `tests/${file}.test.ts`]];
 
-/** Name, what it does, how it is run. */
+/** Name, what it does, how it is run, and with what in the environment. */
 const FORMS = [
+	['draws', 'every unit test, the random ones with cases not drawn before', ['npx', ['vitest', 'run']], { DRAWS: 'new', LONG: '' }],
 	['killed', 'the page killed 200 times while editing', browser('killed')],
 	['files', '10,000 spoilt files at every gate', unit('fuzz/files')],
 	['edits', '1,000,000 random edits (EDITS=n for another number)', unit('fuzz/edits')]
@@ -21,19 +22,19 @@ if (forms.length === 0) {
 	process.exit(2);
 }
 
-const run = (command, args) =>
+const run = (command, args, more = {}) =>
 	spawnSync(command, args, {
 		stdio: ['ignore', 'inherit', 'inherit'],
-		env: { ...process.env, LONG: '1', NO_COLOR: '1' },
+		env: { ...process.env, LONG: '1', NO_COLOR: '1', ...more },
 		shell: process.platform === 'win32'
 	}).status;
 
 if (run('npx', ['vite', 'build', '--logLevel', 'warn']) !== 0) process.exit(1);
 const failed = [];
-for (const [name, what, [command, args]] of forms) {
+for (const [name, what, [command, args], more] of forms) {
 	console.log(`\n── ${name}: ${what}`);
 	const start = Date.now();
-	const ok = run(command, args) === 0;
+	const ok = run(command, args, more) === 0;
 	if (!ok) failed.push(name);
 	console.log(`── ${name}: ${ok ? 'ok' : 'FAILED'} (${((Date.now() - start) / 60_000).toFixed(1)} min)`);
 }
