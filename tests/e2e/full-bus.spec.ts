@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Locator, type Page } from '@playwright/test';
 import { openApp } from './support/app.ts';
+import { atRest } from './support/rest.ts';
 
 const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 
@@ -173,7 +174,9 @@ test.describe('phone', () => {
 		await dialog.getByRole('button', { name: 'Try every way' }).tap();
 		const cards = dialog.getByRole('article');
 		await expect(cards.nth(1)).toBeVisible(SLOW);
-		const [first, second] = [await cards.nth(0).boundingBox(), await cards.nth(1).boundingBox()];
+		const [first, second] = await atRest(() =>
+			cards.evaluateAll((all) => all.slice(0, 2).map((card) => card.getBoundingClientRect().toJSON() as DOMRect))
+		);
 		expect(second!.x).toBe(first!.x);
 		expect(second!.y).toBeGreaterThanOrEqual(first!.y + first!.height);
 		expect(await dialog.evaluate((element) => element.scrollWidth <= element.clientWidth)).toBe(true);

@@ -1,6 +1,7 @@
 /** The drawing under hands of every kind: mouse, fingers, keys. */
 import { expect, test, type Page } from '@playwright/test';
 import { openApp, type App } from './support/app.ts';
+import { boxAtRest } from './support/rest.ts';
 
 const sitsOn = (app: App) => app.details.getByRole('combobox', { name: 'Sits on' }).locator('option:checked');
 
@@ -28,7 +29,7 @@ test('a fuse block dragged from the shelf onto a stud is mounted there', async (
 	await newSheet(page);
 	await app.place('Battery', 0.3, 0.5);
 	const stud = await app.at('stud:G1.pos');
-	const sheet = (await app.canvas.boundingBox())!;
+	const sheet = await boxAtRest(app.canvas);
 	await page
 		.getByRole('button', { name: 'Terminal fuse block', exact: true })
 		.dragTo(app.canvas, { targetPosition: { x: stud.x - sheet.x, y: stud.y - sheet.y } });

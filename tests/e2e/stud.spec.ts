@@ -2,6 +2,7 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Locator, type Page } from '@playwright/test';
 import { openApp, type App } from './support/app.ts';
+import { boxAtRest } from './support/rest.ts';
 
 /** End stud L of the first example carries a 4/0 AWG feed on top of a smaller lug: the order is wrong there. */
 const STUD = 'stud:D.L' as const;
@@ -23,13 +24,14 @@ async function openStud(page: Page): Promise<{ app: App; view: Locator }> {
 	const app = await openExample(page);
 	await app.select(STUD);
 	const view = app.details.getByRole('group', { name: /from the side, to scale/ });
-	await expect(view).toBeVisible();
+	// What the check answers is written on the layers, and may move them.
+	await expect(layer(view, FEED)).toHaveAttribute('aria-label', /see finding 1/);
 	return { app, view };
 }
 
 /** Middle of a layer's row, clear of its label. */
 async function rowOf(of: Locator): Promise<{ x: number; y: number }> {
-	const box = (await of.locator('.row').boundingBox())!;
+	const box = await boxAtRest(of.locator('.row'));
 	return { x: box.x + box.width * 0.6, y: box.y + box.height / 2 };
 }
 
@@ -159,10 +161,11 @@ test.describe('with fingers', () => {
 		const tab = page.getByRole('navigation', { name: 'Panels' }).getByRole('button', { name: 'Details' });
 		if ((await tab.getAttribute('aria-pressed')) !== 'true') await tab.tap();
 		const view = app.details.getByRole('group', { name: /from the side, to scale/ });
+		await expect(layer(view, FEED)).toHaveAttribute('aria-label', /see finding 1/);
 		await layer(view, PANEL).locator('.grip').scrollIntoViewIfNeeded();
 		const before = await places(view);
 		const grip = async (label: RegExp) => {
-			const box = (await layer(view, label).locator('.grip').boundingBox())!;
+			const box = await boxAtRest(layer(view, label).locator('.grip'));
 			return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
 		};
 		const [from, to] = [await grip(PANEL), await grip(FEED)];

@@ -5,6 +5,7 @@
 import { expect, type Locator, type Page } from '@playwright/test';
 import type { ItemKey } from '#core/diagram';
 import type {} from '../../../src/ui/test-hook.ts';
+import { atRest, boxAtRest } from './rest.ts';
 
 export interface App {
 	readonly page: Page;
@@ -42,11 +43,7 @@ export async function openApp(page: Page): Promise<App> {
 }
 
 function appOn(page: Page, canvas: Locator): App {
-	const at = async (key: string) => {
-		const point = await page.evaluate((k) => window.wireworthy?.clientPoint(k as ItemKey) ?? null, key);
-		if (!point) throw new Error(`The drawing shows no ${key}.`);
-		return point;
-	};
+	const at = (key: string) => atRest(() => page.evaluate((k) => window.wireworthy?.clientPoint(k as ItemKey) ?? null, key));
 
 	const details = page.getByRole('region', { name: 'Details' });
 
@@ -68,7 +65,7 @@ function appOn(page: Page, canvas: Locator): App {
 		finding: (text) => page.getByRole('region', { name: 'Findings' }).getByRole('article').filter({ hasText: text }),
 		async place(name, xShare, yShare) {
 			await page.getByRole('button', { name, exact: true }).click();
-			const box = (await canvas.boundingBox())!;
+			const box = await boxAtRest(canvas);
 			// The panels lie over the canvas on both sides.
 			const [left, right, top, bottom] = [260, box.width - 350, 60, box.height - 60];
 			await page.mouse.click(left + xShare * (right - left), top + yShare * (bottom - top));
