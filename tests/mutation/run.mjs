@@ -3,12 +3,14 @@
  *
  *     npm run mutation                          everything (a few minutes)
  *     npm run mutation -- voltage-drop solver   these rules, this folder
+ *     npm run mutation -- --thresholds rules    comparisons and arithmetic only
  *
  * Left out are texts and object literals (every rule's test compares its sentences word by word) and what runs once on
  * loading (titles, sources). Prints the score by file and the mutants that lived; reports stay in test-results/mutation.
  */
 import { mkdirSync, readdirSync } from 'node:fs';
 import { Stryker } from '@stryker-mutator/core';
+import { isThreshold, OTHER_MUTATORS } from './thresholds.mjs';
 
 const CONFIG = 'tests/mutation/stryker.json';
 const OUT = 'test-results/mutation';
@@ -22,7 +24,8 @@ const TESTS = {
 	solver: ['tests/core/{solver,published}/*.test.ts', 'tests/core/faults/short.test.ts', '!tests/core/solver/large.test.ts']
 };
 
-const asked = process.argv.slice(2);
+const thresholdsOnly = process.argv.includes('--thresholds');
+const asked = process.argv.slice(2).filter((word) => word !== '--thresholds');
 const wanted = (folder, name) => asked.length === 0 || asked.includes(folder) || asked.includes(name);
 
 mkdirSync(OUT, { recursive: true });
@@ -34,11 +37,13 @@ for (const [folder, tests] of Object.entries(TESTS)) {
 	if (mutate.length === 0) continue;
 
 	process.env.MUTATION_TESTS = tests.join(' ');
+	process.env.MUTATION_THRESHOLDS = thresholdsOnly ? '1' : '';
 	const started = Date.now();
 	const mutants = await new Stryker({
 		configFile: CONFIG,
 		mutate,
-		jsonReporter: { fileName: `${OUT}/${[folder, ...asked].join('-').slice(0, 80)}.json` }
+		...(thresholdsOnly ? { mutator: { excludedMutations: OTHER_MUTATORS } } : {}),
+		jsonReporter: { fileName: `${OUT}/${[folder, ...(thresholdsOnly ? ['thresholds'] : []), ...asked].join('-').slice(0, 80)}.json` }
 	}).runMutationTest();
 	const scores = mutate.map((file) => tell(file, mutants));
 	const sum = (field) => scores.reduce((total, score) => total + score[field], 0);
@@ -49,7 +54,7 @@ for (const [folder, tests] of Object.entries(TESTS)) {
 
 /** One line by file, and one by mutant that lived. */
 function tell(file, mutants) {
-	const here = mutants.filter(({ fileName }) => fileName.endsWith(file));
+	const here = mutants.filter(({ fileName }) => fileName.endsWith(file)).filter((mutant) => !thresholdsOnly || isThreshold(mutant));
 	const lived = here.filter(({ status }) => status === 'Survived' || status === 'NoCoverage');
 	const endless = here.filter(({ status }) => status === 'Timeout').length;
 	const noticed = here.filter(({ status }) => status === 'Killed').length + endless;
