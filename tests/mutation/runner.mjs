@@ -15,6 +15,8 @@ const stryker = (globalThis.__stryker__ ??= {});
 
 class InPlaceRunner {
 	loads = 0;
+	/** Milliseconds that a file's tests take when all pass. */
+	timeOf = new Map();
 
 	capabilities() {
 		return { reloadEnvironment: false };
@@ -35,6 +37,7 @@ class InPlaceRunner {
 
 	/** Runs a file's tests until one fails; returns that failure, or null. */
 	async run(file) {
+		const started = performance.now();
 		try {
 			for (const { name, run } of await this.load(file)) {
 				try {
@@ -46,6 +49,7 @@ class InPlaceRunner {
 		} catch (error) {
 			return `${file} does not load: ${error.message}`;
 		}
+		this.timeOf.set(file, performance.now() - started);
 		return null;
 	}
 
@@ -67,7 +71,7 @@ class InPlaceRunner {
 		// Stryker allows a hundred times the usual; in a loop that is never left this takes longer than its patience.
 		const hitLimit = generous === undefined ? undefined : Math.max(1000, generous / 20);
 		let nrOfTests = 0;
-		for (const file of testFilter) {
+		for (const file of this.quickestFirst(testFilter)) {
 			stryker.hitCount = hitLimit === undefined ? undefined : 0;
 			stryker.hitLimit = hitLimit;
 			stryker.activeMutant = activeMutant.id;
@@ -78,6 +82,12 @@ class InPlaceRunner {
 			if (failure !== null) return { status: 'killed', killedBy: [file], failureMessage: failure, nrOfTests };
 		}
 		return { status: 'survived', nrOfTests };
+	}
+
+	/** Most mutants fall to a quick test. */
+	quickestFirst(files) {
+		const timeOf = (file) => this.timeOf.get(file) ?? 0;
+		return files.toSorted((a, b) => timeOf(a) - timeOf(b));
 	}
 
 	async dispose() {}
