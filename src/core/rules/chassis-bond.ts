@@ -2,12 +2,12 @@ import { areaMm2, gaugeText } from '#core/conductors';
 import { greatestDevice } from '#core/profiles';
 import { NEC_552_BOND } from '#core/tables';
 import { ampsText } from '#core/units';
-import { chassisOf } from './chassis.ts';
+import { bondedSystems, chassisOf, type BondedSystem } from './chassis.ts';
 import { amperageSource, amperageText, deviceName, exceeds, gaugeForDevice, limitText, sources } from './conductor-words.ts';
 import { defineRule } from './define.ts';
 import type { ConductorView, Study } from './study.ts';
 import { conductorSubject, partSubject, subjects, WHOLE_DIAGRAM } from './subjects.ts';
-import { capital, partName } from './words.ts';
+import { capital, listed, partName } from './words.ts';
 
 export const chassisBond = defineRule({
 	meta: {
@@ -27,6 +27,10 @@ export const chassisBond = defineRule({
 					: `The negative is given as bonded, but no conductor joins it to ${points}.`,
 			remedy: 'Run one conductor from the negative bus, on the load side of the shunt, to a chassis point.'
 		}),
+		apart: ({ names, bonds, others }: { names: string; bonds: string; others: string }) => ({
+			message: `The negative of ${names} is given as bonded, but nothing joins it to the chassis: ${bonds} bonds that of ${others}, which is isolated from it. A positive conductor of ${names} touching the chassis opens no fuse.`,
+			remedy: `Run one conductor from the negative bus of ${names}, on the load side of the shunt, to a chassis point.`
+		}),
 		thin: ({ name, gauge, amperage, device, deviceA, limitA, limit, thicker }: Thin) => ({
 			message: `${capital(name)} (${gauge}, ${amperage}) bonds the chassis. A positive conductor touching it would send the ${ampsText(deviceA)} of ${device} through the bond; at most ${ampsText(limitA)} is allowed (${limit}).`,
 			remedy: thicker ? `Use at least ${thicker} for ${name}.` : 'Use a thicker bond, or smaller fuses.'
@@ -39,21 +43,18 @@ export const chassisBond = defineRule({
 
 	*check(study) {
 		if (study.diagram.system.negative !== 'bonded' || study.network.batteries.length === 0) return;
-		const { nodes, bonds } = chassisOf(study);
-		const [first, ...others] = bonds;
-		if (!first) {
-			if (isBoltedOn(study, nodes)) return;
-			const points = study.parts.filter(({ terminals, links }) => links.length === 1 && terminals.every(({ role }) => role === 'chassis'));
-			const at = points.map(({ id }) => partSubject(id));
-			yield {
-				message: 'missing',
-				data: { points: points.length === 0 ? null : points.map(partName).join(', ') },
-				at: at.length === 0 ? [WHOLE_DIAGRAM] : subjects(at)
-			};
-			return;
+		const systems = bondedSystems(study);
+		const unbonded = systems.filter(({ batteries, isBonded }) => batteries.length > 0 && !isBonded);
+		if (systems.every(({ isBonded }) => !isBonded)) return yield missing(study);
+		for (const system of unbonded) yield apart(study, system, systems);
+		for (const system of systems) {
+			const [first, ...others] = system.bonds;
+			if (!first) continue;
+			const bond = others.reduce((a, b) => (areaMm2(b.conductor.gauge) > areaMm2(a.conductor.gauge) ? b : a), first);
+			yield* study.profile.basedOn === 'rv-nec-552' && system.batteries.length > 0
+				? byTable(study, bond, system)
+				: byFault(study, bond, system);
 		}
-		const bond = others.reduce((a, b) => (areaMm2(b.conductor.gauge) > areaMm2(a.conductor.gauge) ? b : a), first);
-		yield* study.profile.basedOn === 'rv-nec-552' ? byTable(study, bond) : byFault(study, bond);
 	}
 });
 
@@ -68,14 +69,36 @@ interface Thin {
 	readonly thicker: string | null;
 }
 
-/** Something of the negative side sits on a chassis stud itself. */
-const isBoltedOn = ({ network }: Study, chassis: ReadonlySet<number>): boolean =>
-	[...network.batteries, ...network.sources].some(({ negative }) => chassis.has(negative));
+function missing(study: Study) {
+	const points = study.parts.filter(({ terminals, links }) => links.length === 1 && terminals.every(({ role }) => role === 'chassis'));
+	const at = points.map(({ id }) => partSubject(id));
+	return {
+		message: 'missing' as const,
+		data: { points: points.length === 0 ? null : points.map(partName).join(', ') },
+		at: at.length === 0 ? ([WHOLE_DIAGRAM] as const) : subjects(at)
+	};
+}
 
-/** The bond must be protected by the largest device that feeds a positive conductor. */
-function* byFault(study: Study, bond: ConductorView) {
+/** Batteries whose fault finds no way back, though some isolated output has its bond. */
+function apart(study: Study, { batteries }: BondedSystem, systems: readonly BondedSystem[]) {
+	const bonded = systems.filter(({ isBonded }) => isBonded);
+	const bonds = bonded.flatMap((system) => system.bonds);
+	const named = (parts: readonly string[]) => listed([...new Set(parts)].map((part) => partName(study.part(part))));
+	return {
+		message: 'apart' as const,
+		data: {
+			names: named(batteries.map(({ part }) => part)),
+			bonds: bonds.length === 0 ? 'the chassis itself' : listed(bonds.map(({ name }) => name)),
+			others: named(bonded.flatMap((system) => system.parts))
+		},
+		at: subjects([...bonds.map(({ id }) => conductorSubject(id)), ...batteries.map(({ part }) => partSubject(part))])
+	};
+}
+
+/** The bond must be protected by the largest device that feeds a positive conductor of its system. */
+function* byFault(study: Study, bond: ConductorView, { has }: BondedSystem) {
 	const largest = study.network.branches
-		.filter(({ device, a }) => device !== null && study.network.poles[a] === 'positive')
+		.filter(({ device, a }) => device !== null && study.network.poles[a] === 'positive' && has(a))
 		.reduce<Study['network']['branches'][number] | null>((a, b) => (a && a.device!.ratingA >= b.device!.ratingA ? a : b), null);
 	const limit = greatestDevice(study.profile, bond.ampacity, study.diagram.system.nominalV);
 	if (!largest || largest.origin.kind !== 'link' || !exceeds(largest.device!.ratingA, limit.currentA)) return;
@@ -97,8 +120,8 @@ function* byFault(study: Study, bond: ConductorView) {
 	};
 }
 
-function* byTable(study: Study, bond: ConductorView) {
-	const posts = new Set(study.network.batteries.map(({ positive }) => positive));
+function* byTable(study: Study, bond: ConductorView, { batteries }: BondedSystem) {
+	const posts = new Set(batteries.map(({ positive }) => positive));
 	const leads = study.conductors.filter(({ branch, pole }) => pole === 'positive' && (posts.has(branch.a) || posts.has(branch.b)));
 	const gauges = [{ system: 'awg' as const, size: NEC_552_BOND.value }, ...leads.map(({ conductor }) => conductor.gauge)];
 	const least = gauges.reduce((a, b) => (areaMm2(b) > areaMm2(a) ? b : a));

@@ -83,7 +83,12 @@ const SYSTEMS: Record<string, System> = {
 	},
 	'skarv-fell': {
 		found: [
-			{ fault: 'negative bond of 10 AWG', rule: 'chassis-bond', severity: 'warning', at: 'G1' },
+			{
+				fault: '48 V negative without its bond, while the isolated 12 V output has one',
+				rule: 'chassis-bond',
+				severity: 'warning',
+				at: 'B1'
+			},
 			{ fault: 'sense wire of 18 AWG', rule: 'conductor-below-minimum', severity: 'warning', at: 'S1p' },
 			{ fault: 'one battery on thin, long leads', rule: 'string-paths-unequal', severity: 'warning', at: 'B2' },
 			{ fault: 'sense wire without a fuse', rule: 'unprotected-conductor', severity: 'fatal', at: 'S1p' },
@@ -94,7 +99,7 @@ const SYSTEMS: Record<string, System> = {
 			{ fault: 'radio link on 14 AWG', rule: 'voltage-drop', severity: 'error', at: 'RL' }
 		],
 		alsoTold: ['fuse-voltage-rating', 'interrupt-capacity', 'breaker-polarity'],
-		notYet: ['48 V negative without its bond']
+		notYet: []
 	}
 };
 
