@@ -2,7 +2,7 @@ import { areaMm2, gaugeText } from '#core/conductors';
 import { greatestDevice } from '#core/profiles';
 import { NEC_552_BOND } from '#core/tables';
 import { ampsText } from '#core/units';
-import { bondedSystems, chassisOf, type BondedSystem } from './chassis.ts';
+import { bondedSystems, type BondedSystem } from './chassis.ts';
 import { amperageSource, amperageText, deviceName, exceeds, gaugeForDevice, limitText, sources } from './conductor-words.ts';
 import { defineRule } from './define.ts';
 import type { ConductorView, Study } from './study.ts';
