@@ -65,8 +65,8 @@ export function createCanvas(container: HTMLDivElement, host: CanvasHost): Canva
 		still(context, ratio) {
 			const { view, scene, dragged } = desk;
 			context.setTransform(ratio, 0, 0, ratio, 0, 0);
-			paintGrid(context, view, size, palette());
-			if (!desk.shown) return;
+			if (!desk.shown) return paintGrid(context, view, size, palette());
+			if (desk.aids.grid) paintGrid(context, view, size, palette());
 			const named = names.still.names(context, desk.model.diagram, scene.items, view.zoom);
 			toMillimetres(context, view, ratio);
 			const visible = desk.index.visible(visibleBox(view, size));

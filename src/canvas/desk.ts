@@ -5,7 +5,7 @@
 import type { Command, ItemKey } from '#core/diagram';
 import type { DrawnItem, Scene } from '#core/drawing';
 import { isOpen } from '#core/rules';
-import type { CanvasHost, CanvasModel } from './host.ts';
+import type { Aids, CanvasHost, CanvasModel } from './host.ts';
 import { placeMarks, type Mark } from './marks.ts';
 import { placeRemarks, type RemarkMark } from './remark-marks.ts';
 import { NOTHING, type Overlay } from './overlay.ts';
@@ -31,6 +31,8 @@ export interface DeskOptions {
 	readonly repaint: (...layers: LayerName[]) => void;
 	readonly setCursor: (cursor: Cursor) => void;
 }
+
+const ALL_AIDS: Aids = { grid: true, guides: true };
 
 export class CanvasDesk implements Desk {
 	readonly index = new SceneIndex();
@@ -91,6 +93,10 @@ export class CanvasDesk implements Desk {
 		return this.model.selection;
 	}
 
+	get aids(): Aids {
+		return this.model.aids ?? ALL_AIDS;
+	}
+
 	get dragged(): Dragged | null {
 		return this.#drag;
 	}
@@ -118,7 +124,8 @@ export class CanvasDesk implements Desk {
 			this.index.update(this.#options.scenes.compose(model.diagram));
 			this.#drag = null;
 			this.#options.repaint('still', 'drag');
-		} else if (before.theme !== model.theme || before.lens !== model.lens) this.#options.repaint('still', 'drag');
+		} else if (before.theme !== model.theme || before.lens !== model.lens || before.aids !== model.aids)
+			this.#options.repaint('still', 'drag');
 		this.#marks = null;
 		this.#remarks = null;
 		this.#options.repaint('overlay');

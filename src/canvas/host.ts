@@ -49,6 +49,14 @@ export interface CanvasHost {
 	insets?(): Insets;
 }
 
+/** What helps the hand while it draws. */
+export interface Aids {
+	/** Dots behind the drawing, which what is placed and moved falls on. */
+	readonly grid: boolean;
+	/** What is moved falls into line with its neighbours. */
+	readonly guides: boolean;
+}
+
 export interface CanvasModel {
 	readonly diagram: Diagram;
 	readonly selection: ReadonlySet<ItemKey>;
@@ -64,6 +72,8 @@ export interface CanvasModel {
 	readonly halo?: ReadonlySet<ItemKey>;
 	/** How many open remarks there are on what. */
 	readonly remarks?: ReadonlyMap<ItemKey, number>;
+	/** Both, when left out. */
+	readonly aids?: Aids;
 	/** What differs from another state of the drawing. */
 	readonly changes?: ChangeMarks | null;
 }

@@ -1,3 +1,3 @@
 /** The canvas: Konva as a drawing device. */
-export type { Canvas, CanvasHost, CanvasModel, Insets, Tool } from './host.ts';
+export type { Aids, Canvas, CanvasHost, CanvasModel, Insets, Tool } from './host.ts';
 export { createCanvas } from './canvas.ts';

@@ -1,6 +1,6 @@
 /** What is drawn over everything while pointing: plain data, written by tools, painted by paint/overlay.ts. */
 import type { ItemKey, TerminalRef } from '#core/diagram';
-import type { Box, Point } from '#core/geometry';
+import type { Box, Guide, Point } from '#core/geometry';
 import type { Primitive } from '#core/graphics';
 
 export interface Overlay {
@@ -16,8 +16,10 @@ export interface Overlay {
 	readonly seeks: { readonly what: 'lug' | 'block'; readonly except: TerminalRef | null } | null;
 	/** The stud that would be taken if the pointer were released now. */
 	readonly target: ItemKey | null;
+	/** Lines and distances that hold for what is being moved. */
+	readonly guides: readonly Guide[] | null;
 	/** A part about to be placed, drawn around (0, 0). */
 	readonly ghost: { readonly at: Point; readonly primitives: readonly Primitive[] } | null;
 }
 
-export const NOTHING: Overlay = { hover: null, tag: null, box: null, band: null, seeks: null, target: null, ghost: null };
+export const NOTHING: Overlay = { hover: null, tag: null, box: null, band: null, seeks: null, target: null, guides: null, ghost: null };

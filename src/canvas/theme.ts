@@ -10,3 +10,5 @@ export const MARK_PX = 10;
 /** On a phone, where marks would cover the drawing. */
 export const SMALL_MARK_PX = 7;
 export const SMALL_SCREEN_PX = 600;
+/** How near a neighbour's edge or centre draws what is moved into line with it. */
+export const GUIDE_PX = 7;

@@ -3,6 +3,7 @@ export { Editor, type EditorOptions, type Message, type Resumed, type StepListen
 export { SELECT } from './tool.ts';
 export { selectedIds, type Selected } from './selection.ts';
 export { copyText, deleteSelection, duplicate, nudge, pasteText, selectAll, turn } from './actions.ts';
+export { align, distribute } from './align.ts';
 export { hireCheckWorker, type CheckAnswer, type CheckRequest, type CheckWorker } from './checker.ts';
 export { Asker, hireAnswerWorker, type AnswerWorker, type Asked, type Told } from './asker.ts';
 export type { LoadLoss, QuestionKind, Questions, RemedyOffer } from './answers.ts';

@@ -5,12 +5,15 @@ const sentence = (label: string): string => `${capital(label)}.`;
 /** Steps are named by what they do ("move 2 parts"); once done, by what was done ("Moved 2 parts"). */
 const DONE: Readonly<Record<string, string>> = {
 	accept: 'accepted',
+	align: 'aligned',
+	arrange: 'arranged',
 	add: 'added',
 	answer: 'answered',
 	base: 'based',
 	change: 'changed',
 	close: 'closed',
 	delete: 'deleted',
+	distribute: 'distributed',
 	draw: 'drew',
 	edit: 'edited',
 	issue: 'issued',

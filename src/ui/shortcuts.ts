@@ -1,11 +1,13 @@
 /** Keys of the window. Each does what a button does as well. */
-import { deleteSelection, duplicate, GRID_MM, nudge, SELECT, selectAll, turn } from '#editor';
+import type { AlignTo } from '#core/geometry';
+import { align, deleteSelection, duplicate, GRID_MM, nudge, SELECT, selectAll, turn } from '#editor';
 import type { Workbench } from './context.ts';
 import { openFullBus } from './full-bus/fused-buses.ts';
 import { fullBusTexts, sizingTexts } from './full-bus-texts.ts';
 import { handoffTexts } from './handoff-texts.ts';
 import { onSiteTexts, shortTexts } from './on-site-texts.ts';
 import { openShort } from './site/open-short.ts';
+import { drawingKeyTexts } from './drawing/key-texts.ts';
 import { texts } from './texts.ts';
 import { dropDraft, hasDraft, isTyping } from './typing.ts';
 
@@ -23,6 +25,8 @@ export const SHORTCUTS: readonly { readonly keys: readonly string[]; readonly te
 	{ keys: ['R', 'Shift R'], text: texts.help.turn },
 	{ keys: ['←', '→', '↑', '↓'], text: texts.help.nudge(GRID_MM, 10 * GRID_MM) },
 	{ keys: ['Alt ←', 'Alt →', 'Alt ↑', 'Alt ↓'], text: texts.help.nudgeFromOutline },
+	{ keys: ['Ctrl Shift ←', '→', '↑', '↓'], text: drawingKeyTexts.alignKey },
+	{ keys: ['G', 'Shift G'], text: drawingKeyTexts.gridKey },
 	{ keys: ['V', 'C', 'H'], text: `${texts.tools.select}, ${texts.tools.connect}, ${texts.tools.pan}` },
 	{ keys: ['F'], text: texts.view.fit },
 	{ keys: ['L'], text: fullBusTexts.key },
@@ -40,6 +44,9 @@ const ARROWS: Readonly<Record<string, { x: number; y: number }>> = {
 	ArrowUp: { x: 0, y: -1 },
 	ArrowDown: { x: 0, y: 1 }
 };
+
+/** With Ctrl and Shift. */
+const SIDES: Readonly<Record<string, AlignTo>> = { ArrowLeft: 'left', ArrowRight: 'right', ArrowUp: 'top', ArrowDown: 'bottom' };
 
 /** Roles whose arrow keys walk inside them. */
 const ARROW_WALKERS = '[role=tree], [role=tablist], [role=menu], summary, .body';
@@ -74,6 +81,7 @@ export function shortcutHandler(workbench: Workbench): (event: KeyboardEvent) =>
 		v: () => editor.setTool(SELECT),
 		c: () => editor.setTool({ kind: 'connect', from: null }),
 		h: () => editor.setTool({ kind: 'pan' }),
+		g: (event) => toggleAid(event.shiftKey ? 'guides' : 'grid'),
 		f: () => view.canvas?.fit(),
 		l: () => openFullBus(workbench),
 		s: () => (view.dialog = 'sizing'),
@@ -84,6 +92,10 @@ export function shortcutHandler(workbench: Workbench): (event: KeyboardEvent) =>
 		'?': () => (view.dialog = 'help'),
 		escape
 	};
+
+	function toggleAid(aid: 'grid' | 'guides'): void {
+		editor.announce(drawingKeyTexts[aid](view.aids.toggle(aid)));
+	}
 
 	/** Back to the sheet; what was typed and not stored is dropped. */
 	function leaveField(event: KeyboardEvent): void {
@@ -118,7 +130,8 @@ export function shortcutHandler(workbench: Workbench): (event: KeyboardEvent) =>
 			if (STEPS.includes(key) && hasDraft(target)) return;
 		}
 		if (DELETES.includes(key) && !ctrl && target !== document.body && !target?.closest?.(DELETES_IN)) return;
-		const run = ctrl ? withCtrl[key] : plain[key];
+		const side = ctrl && event.shiftKey ? SIDES[event.key] : undefined;
+		const run = side ? () => align(editor, side) : ctrl ? withCtrl[key] : plain[key];
 		if (arrow) {
 			const walks = !movesFromTree && target?.closest?.(ARROW_WALKERS);
 			if (walks || editor.selection.size === 0) return;

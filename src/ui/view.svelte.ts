@@ -8,6 +8,7 @@ import type { CompareAsk, Comparison } from '#editor';
 import type { Point } from '#core/geometry';
 import { Coverage } from './coverage.ts';
 import { FullBusForm } from './full-bus/form.svelte.ts';
+import { AidsChoice } from './drawing/aids.svelte.ts';
 import { Theme } from './theme.svelte.ts';
 
 export type LowerPanel = 'findings' | 'remarks' | 'changes';
@@ -48,6 +49,7 @@ const SIDEWAYS = '(min-width: 600px) and (max-width: 1023px) and (max-height: 56
 
 export class View {
 	readonly theme = new Theme();
+	readonly aids = new AidsChoice();
 	readonly coverage = new Coverage();
 	readonly #narrow = new MediaQuery(NARROW);
 	readonly #sideways = new MediaQuery(SIDEWAYS);

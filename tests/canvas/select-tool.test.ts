@@ -90,6 +90,7 @@ describe('dragging a part', () => {
 	test('moves the whole selection when it belongs to it', () => {
 		const h = hands(bench());
 		h.set({ selection: new Set<ItemKey>(['part:B1', 'part:W1', 'conductor:W2']) });
+		h.set({ aids: { grid: true, guides: false } });
 		h.drag(h.point('part:B1'), plus(h.point('part:B1'), 50, 0));
 		expect([h.diagram.parts['B1']!.at.x, h.diagram.parts['W1']!.at.x]).toEqual([250, 1250]);
 		expect(h.log).toEqual(['move 2 parts']);

@@ -20,6 +20,7 @@ import {
 	issueRevision,
 	landedOn,
 	mountBlock,
+	moveEach,
 	moveParts,
 	reconnectConductor,
 	removeCase,
@@ -57,6 +58,10 @@ const terminals = ['pos', 'neg', 'L', 'out'];
 const makers = {
 	add: (d: Diagram, a: number, b: number) => addPart({ id: `N${a}`, part: { kind: 'load', label: `N${a}`, at: { x: b * 10, y: a } } }),
 	move: (d: Diagram, a: number, b: number, c: number) => some(d, a, b, (parts) => moveParts({ parts, by: { x: c, y: -b } })),
+	moveEach: (d: Diagram, a: number, b: number, c: number) =>
+		some(d, a, b, ([one, other]) =>
+			moveEach({ moves: { [one!]: { x: c, y: b }, [other ?? one!]: c % 2 ? { x: c, y: b } : { x: -b, y: a } }, verb: 'arrange' })
+		),
 	rotate: (d: Diagram, a: number, b: number, c: number) => some(d, a, b, (parts) => rotateParts({ parts, quarterTurns: (c % 7) - 3 })),
 	remove: (d: Diagram, a: number, b: number) => {
 		const part = pick(Object.keys(d.parts), a);

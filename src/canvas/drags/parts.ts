@@ -14,21 +14,28 @@ import {
 	type Command,
 	type PartId
 } from '#core/diagram';
-import { distance, snapPoint, type Point } from '#core/geometry';
+import { EMPTY_BOX, distance, snapPoint, unionBoxes, type Box, type Point } from '#core/geometry';
+import { partBox } from '#core/layout';
 import type { Press } from '../pointer.ts';
 import { isFarOut } from '../pick.ts';
 import type { StudPlace } from '../scene-index.ts';
 import { bodyCentre, partCentre, plateOf, platePoint, standingAt } from '../parts.ts';
 import { mountsText, seatFor } from '../seat.ts';
-import { FAR_DRAG_PX, GRID_MM } from '../theme.ts';
+import { pitchOf, snapMoved, tiesOf } from '../snapping.ts';
+import { FAR_DRAG_PX } from '../theme.ts';
 import type { Desk, Drag } from '../tools/tool.ts';
 import { toDrawing } from '../viewport.ts';
 
-/** @param lead The part that was taken hold of: it is the one that snaps to the grid. */
+/** @param lead The part that was taken hold of: it is the one that falls on the grid. */
 export function dragParts(desk: Desk, lead: PartId, ids: readonly PartId[], from: Press): Drag {
 	const start = toDrawing(desk.view, from.at);
 	const block = ids.length === 1 ? plateOf(desk.model.diagram, lead) : null;
 	const plate = block === null ? null : platePoint(desk.model.diagram, { part: lead, terminal: block });
+	const carried = withBlocks(desk.model.diagram, ids);
+	const body = bodyOf(desk, carried);
+	const ties = tiesOf(desk, carried);
+	// A block that comes off its stud finds its own place.
+	const lines = !Object.hasOwn(desk.model.diagram.mounts, lead);
 	let command: Command | null = null;
 	// Far out a twitch of the hand is a long way: the part has to be meant.
 	let meant = !isFarOut(desk, itemKey('part', lead), from.device);
@@ -39,12 +46,16 @@ export function dragParts(desk: Desk, lead: PartId, ids: readonly PartId[], from
 		const pointer = toDrawing(desk.view, press.at);
 		const by = { x: pointer.x - start.x, y: pointer.y - start.y };
 		const stud = plate && seatFor(desk, { x: plate.x + by.x, y: plate.y + by.y }, press, lead);
-		command = moved(desk, lead, ids, by, stud);
+		const fit = stud
+			? null
+			: snapMoved(desk, { body, point: partCentre(desk.model.diagram, lead), by, without: carried, ties, press, lines });
+		command = moved(desk, lead, ids, fit?.by ?? by, stud);
 		const refused = desk.preview(command);
 		if (refused !== null) command = null;
 		desk.lay({
 			hover: null,
 			target: stud?.key ?? null,
+			guides: refused === null && command ? (fit?.guides ?? null) : null,
 			tag:
 				refused !== null
 					? { at: pointer, text: refused, tone: 'bad' }
@@ -56,7 +67,7 @@ export function dragParts(desk: Desk, lead: PartId, ids: readonly PartId[], from
 
 	function leave(): void {
 		desk.preview(null);
-		desk.lay({ target: null, tag: null, seeks: null });
+		desk.lay({ target: null, tag: null, seeks: null, guides: null });
 	}
 
 	if (plate) desk.lay({ seeks: { what: 'block', except: { part: lead, terminal: block! } } });
@@ -71,6 +82,9 @@ export function dragParts(desk: Desk, lead: PartId, ids: readonly PartId[], from
 	};
 }
 
+const bodyOf = ({ model: { diagram } }: Desk, ids: Iterable<PartId>): Box =>
+	[...ids].reduce((box, id) => unionBoxes(box, partBox(diagram, id) ?? EMPTY_BOX), EMPTY_BOX);
+
 /** Null when nothing would change. */
 function moved(desk: Desk, lead: PartId, ids: readonly PartId[], by: Point, on: StudPlace | null): Command | null {
 	const { diagram } = desk.model;
@@ -81,10 +95,7 @@ function moved(desk: Desk, lead: PartId, ids: readonly PartId[], by: Point, on: 
 		return mountBlock({ block: lead, on: ref });
 	}
 
-	const centre = partCentre(diagram, lead);
-	const to = snapPoint({ x: centre.x + by.x, y: centre.y + by.y }, GRID_MM);
-	const step = { x: to.x - centre.x, y: to.y - centre.y };
-	if (step.x === 0 && step.y === 0) return null;
+	if (by.x === 0 && by.y === 0) return null;
 
 	// A mounted block follows its host; only where the host stays behind does it come off its stud.
 	const carried = new Set(ids);
@@ -99,8 +110,8 @@ function moved(desk: Desk, lead: PartId, ids: readonly PartId[], by: Point, on: 
 	const free = [...carried].filter((id) => !diagram.mounts[id]);
 	const commands: Command[] = staying.map((id) => {
 		const centre = bodyCentre(diagram, id);
-		return unmountBlock({ block: id, at: snapPoint(standingAt(diagram, id, { x: centre.x + by.x, y: centre.y + by.y }), GRID_MM) });
+		return unmountBlock({ block: id, at: snapPoint(standingAt(diagram, id, { x: centre.x + by.x, y: centre.y + by.y }), pitchOf(desk)) });
 	});
-	if (free.length > 0) commands.unshift(moveParts({ parts: free, by: step }));
+	if (free.length > 0) commands.unshift(moveParts({ parts: free, by }));
 	return commands.length === 1 ? commands[0]! : compose(commands[0]!.label, commands);
 }

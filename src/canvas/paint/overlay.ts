@@ -11,6 +11,7 @@ import { handlesOf } from '../pick.ts';
 import { HANDLE_PX } from '../theme.ts';
 import { toScreen, visibleBox, type Size } from '../viewport.ts';
 import { tracePolyline } from './compile.ts';
+import { paintGuides } from './guides.ts';
 import { paintRemark } from './remark.ts';
 import { PAINT_OF, paintMark, type MarkStanding } from './mark.ts';
 import { FONT, type Painter } from './painter.ts';
@@ -51,6 +52,7 @@ export function paintOverlay(desk: CanvasDesk, screen: OverlayScreen): void {
 	if (!desk.dragged) for (const mark of desk.marks) paintMark(screen.context, mark, screen.palette, standingOf(mark, focused));
 	if (!desk.dragged) for (const remark of desk.remarks) paintRemark(screen.context, remark, screen.palette);
 	screen.context.globalAlpha = 1;
+	if (overlay.guides) paintGuides(screen.context, overlay.guides, desk.view, screen.palette);
 	if (overlay.box) pen.box(overlay.box);
 	if (overlay.tag) pen.tag(overlay.tag);
 }

@@ -1,6 +1,6 @@
 /** A tool says what pointing at the drawing means. Tools know neither Konva nor the DOM, so they run in Node. */
 import type { Command } from '#core/diagram';
-import type { CanvasHost, CanvasModel } from '../host.ts';
+import type { Aids, CanvasHost, CanvasModel } from '../host.ts';
 import type { Overlay } from '../overlay.ts';
 import type { Pickable } from '../pick.ts';
 import type { Press } from '../pointer.ts';
@@ -12,6 +12,7 @@ export interface Desk extends Pickable {
 	readonly model: CanvasModel;
 	readonly host: CanvasHost;
 	readonly overlay: Overlay;
+	readonly aids: Aids;
 	/** Changes some of the overlay. */
 	lay(overlay: Partial<Overlay>): void;
 	/** Draws what a command would do, without doing it. Returns the reason when it would be refused. */

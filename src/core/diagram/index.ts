@@ -65,6 +65,7 @@ export { importRemarks } from './commands/import-remarks.ts';
 export { insertFragment } from './commands/insert-fragment.ts';
 export { issueRevision } from './commands/issue-revision.ts';
 export { mountBlock } from './commands/mount-block.ts';
+export { moveEach } from './commands/move-each.ts';
 export { moveParts } from './commands/move-parts.ts';
 export { reconnectConductor } from './commands/reconnect-conductor.ts';
 export { removeCase } from './commands/remove-case.ts';

@@ -28,3 +28,5 @@ export {
 export { isOrthogonal, simplifyOrthogonal } from './orthogonal.ts';
 export { snap, snapPoint } from './snap.ts';
 export { SpatialIndex, type Near } from './spatial-index.ts';
+export { alignmentOf, guidesOf, type Alignment, type Around, type Guide, type Tie } from './guides.ts';
+export { ALIGNMENTS, alignBoxes, distributeBoxes, type AlignTo, type DistributeAlong } from './arrange.ts';
