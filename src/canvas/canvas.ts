@@ -207,8 +207,8 @@ export function createCanvas(container: HTMLDivElement, host: CanvasHost): Canva
 			return toClient(toScreen(desk.view, item.route ? pointAtFraction(item.route, 0.5) : boxCentre(item.body ?? item.box)));
 		},
 		toDiagram: (client) => toDrawing(desk.view, fromClient(client)),
-		carryPart: (kind, client) => desk.shown && placer.show(kind, carriedTo(client)),
-		dropPart: (kind, client) => desk.shown && placer.place(kind, carriedTo(client)),
+		carryPart: (kind, client, params) => desk.shown && placer.show({ kind, params }, carriedTo(client)),
+		dropPart: (kind, client, params) => desk.shown && placer.place({ kind, params }, carriedTo(client)),
 		carryEnd: placer.hide,
 		focus: () => container.focus({ preventScroll: true }),
 		cancelGesture() {

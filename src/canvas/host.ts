@@ -2,7 +2,7 @@
  * What the canvas needs from whoever mounts it. It asks for nothing else, so it can be tested, or replaced,
  * without Svelte.
  */
-import type { Command, Diagram, ItemKey, TerminalRef } from '#core/diagram';
+import type { Command, Diagram, ItemKey, Part, TerminalRef } from '#core/diagram';
 import type { ChangeMarks, Scene } from '#core/drawing';
 import type { Point } from '#core/geometry';
 import type { CheckResult } from '#core/check';
@@ -13,8 +13,8 @@ export type Tool =
 	| { readonly kind: 'pan' }
 	/** Draw a conductor; `from` is set once the first stud was picked. */
 	| { readonly kind: 'connect'; readonly from: TerminalRef | null }
-	/** Place a part of this kind at the next click. */
-	| { readonly kind: 'place'; readonly partKind: string };
+	/** Place a part of this kind at the next click, with these parameters instead of the kind's own. */
+	| { readonly kind: 'place'; readonly partKind: string; readonly params?: Part['params'] | undefined };
 
 /** How far panels reach over the canvas from each of its edges, in CSS pixels. */
 export interface Insets {
@@ -35,9 +35,9 @@ export interface CanvasHost {
 	setTool(tool: Tool): void;
 	/**
 	 * A new part of this kind was asked for here; the host makes id, label and defaults and runs the command. With `on`,
-	 * it is a fuse block that is mounted on that stud in the same step.
+	 * it is a fuse block that is mounted on that stud in the same step; with `params`, they take the place of the defaults.
 	 */
-	placePart(partKind: string, at: Point, on?: TerminalRef): void;
+	placePart(partKind: string, at: Point, on?: TerminalRef, params?: Part['params']): void;
 	/** Two studs were joined; the host proposes gauge, colour and label and runs the command. */
 	connect(from: TerminalRef, to: TerminalRef): void;
 	/** Right click or long press, in client coordinates. */
@@ -94,9 +94,9 @@ export interface Canvas {
 	/** Drawing coordinates of a point on the screen. */
 	toDiagram(client: Point): Point;
 	/** A part that is dragged here from outside: shown where it would come to lie. */
-	carryPart(partKind: string, client: Point): void;
+	carryPart(partKind: string, client: Point, params?: Part['params']): void;
 	/** Sets down what was carried: as a click with the place tool does. */
-	dropPart(partKind: string, client: Point): void;
+	dropPart(partKind: string, client: Point, params?: Part['params']): void;
 	/** The part was carried away again. */
 	carryEnd(): void;
 	/** Gives the sheet the keyboard. */

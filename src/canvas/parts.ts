@@ -61,12 +61,12 @@ export interface Ghost {
 	readonly plate: Point | null;
 }
 
-/** Null for an unknown kind. */
-export function ghostOf(kind: string): Ghost | null {
+/** Null for an unknown kind. Parameters are those of a new part, where none are given. */
+export function ghostOf(kind: string, params?: Part['params']): Ghost | null {
 	const definition = definitionOf(kind);
 	if (!definition) return null;
 	const at = { x: 0, y: 0 };
-	const part: Part = { kind, label: '', at, rotation: 0, params: newParams(kind), note: '' };
+	const part: Part = { kind, label: '', at, rotation: 0, params: params ?? newParams(kind), note: '' };
 	const plate = definition.mounts ? (describe(part).terminals.find(({ mountingPlate }) => mountingPlate)?.at ?? null) : null;
 	return { part, primitives: drawPart('ghost', part, { at, turn: 0 }).primitives, plate };
 }

@@ -13,6 +13,7 @@ import {
 	type Diagram,
 	type History,
 	type ItemKey,
+	type Part,
 	type TerminalRef
 } from '#core/diagram';
 import type { CanvasHost, Tool } from '#canvas';
@@ -263,8 +264,8 @@ export class Editor implements Pick<CanvasHost, 'run' | 'select' | 'setTool' | '
 		this.#say(reason, 'refused');
 	}
 
-	placePart(partKind: string, at: Point, on?: TerminalRef): void {
-		const made = newPart(this.diagram, partKind, at, on);
+	placePart(partKind: string, at: Point, on?: TerminalRef, params?: Part['params']): void {
+		const made = newPart(this.diagram, partKind, at, on, params);
 		if (this.run(made.command) !== null) return;
 		this.select([made.key]);
 		this.setTool(SELECT);

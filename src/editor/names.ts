@@ -5,7 +5,7 @@ import { describe } from '#core/parts';
 export function partName(diagram: Diagram, id: PartId): string {
 	const part = diagram.parts[id];
 	if (!part) return id;
-	return part.label.trim() || (describe(part).definition?.name ?? part.kind);
+	return part.label.trim() || describe(part).name;
 }
 
 /** "B1 +". */

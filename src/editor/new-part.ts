@@ -29,22 +29,29 @@ export interface NewPart {
 }
 
 /**
- * A part of a kind from the library with its defaults, designated by its class letter and the next free number; beside
+ * A part of a kind from the library, designated by its class letter and the next free number; beside
  * what is there already, or on a stud.
  *
  * @param on stud of another part, for a fuse block that is mounted in the same step
  */
-export function newPart(diagram: Diagram, partKind: string, at: Point, on?: TerminalRef): NewPart {
+export function newPart(
+	diagram: Diagram,
+	partKind: string,
+	at: Point,
+	on?: TerminalRef,
+	params: Part['params'] = newParams(partKind)
+): NewPart {
 	const definition = definitionOf(partKind);
 	if (!definition) throw new RangeError(`There is no part of kind "${partKind}" in the library.`);
-	const label = nextLabel(diagram, definition.letter);
-	const id = Object.hasOwn(diagram.parts, label) ? freshId(diagram.parts, definition.letter) : label;
+	const letter = definition.called?.(definition.params.parse(params)).letter ?? definition.letter;
+	const label = nextLabel(diagram, letter);
+	const id = Object.hasOwn(diagram.parts, label) ? freshId(diagram.parts, letter) : label;
 	const part: Part = {
 		kind: partKind,
 		label,
 		at: { x: onGrid(at.x), y: onGrid(at.y) },
 		rotation: 0,
-		params: newParams(partKind),
+		params,
 		note: ''
 	};
 	const key = itemKey('part', id);

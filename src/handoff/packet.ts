@@ -140,11 +140,11 @@ function whereTable({ diagram, scene }: PacketInput, sheets: DrawingSheets | nul
 	const places = sheets ? placesOf(sheets, scene) : new Map<string, never>();
 	const rows = Object.entries(diagram.parts).map(([id, part]) => {
 		const place = places.get(id);
-		const { definition, summary } = describe(part);
+		const { definition, name, summary } = describe(part);
 		return {
 			cells: {
 				part: part.label.trim() || id,
-				what: definition?.name ?? part.kind,
+				what: name,
 				ratings: definition ? summary : '',
 				sheet: place ? first + place.sheet : null,
 				zone: place?.zone ?? '',

@@ -1,10 +1,18 @@
 import { parseItemKey, studKey, terminalRef, type Diagram, type ItemKey, type StudKey, type TerminalRef } from '#core/diagram';
+import type { Tool } from '#canvas';
+import { definitionOf } from '#core/parts';
 import { conductorName, partName, studName } from '#editor';
 
 export function itemName(diagram: Diagram, key: ItemKey): string {
 	const { kind, id } = parseItemKey(key);
 	if (kind === 'part') return partName(diagram, id);
 	return kind === 'conductor' ? conductorName(diagram, id) : studName(diagram, terminalRef(id));
+}
+
+/** What the tool in hand would place. */
+export function placedName({ partKind, params = {} }: Extract<Tool, { kind: 'place' }>): string {
+	const definition = definitionOf(partKind);
+	return definition?.called?.(definition.params.parse(params)).name ?? definition?.name ?? partKind;
 }
 
 export interface Landing {

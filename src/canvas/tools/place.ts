@@ -2,7 +2,7 @@
  * Placing a part: its outline follows the pointer, a click sets it down, Escape leaves. A fuse block held over a stud
  * is mounted there, just as when it is dragged there later.
  */
-import { addPart, compose, freshId, mountBlock, parseItemKey, terminalRef, type TerminalRef } from '#core/diagram';
+import { addPart, compose, freshId, mountBlock, parseItemKey, terminalRef, type Part, type TerminalRef } from '#core/diagram';
 import { snapPoint, type Point } from '#core/geometry';
 import { ghostOf, type Ghost } from '../parts.ts';
 import type { Press } from '../pointer.ts';
@@ -12,16 +12,25 @@ import { GRID_MM } from '../theme.ts';
 import { toDrawing } from '../viewport.ts';
 import type { CanvasTool, Desk } from './tool.ts';
 
+/** A part that is not on the drawing yet. */
+export interface Placed {
+	readonly kind: string;
+	readonly params?: Part['params'] | undefined;
+}
+
 export interface PartPlacer {
 	/** Shows what a click here would do. */
-	show(kind: string, press: Press): void;
-	place(kind: string, press: Press): void;
+	show(placed: Placed, press: Press): void;
+	place(placed: Placed, press: Press): void;
 	hide(): void;
 }
 
 export function createPartPlacer(desk: Desk): PartPlacer {
-	let known: { readonly kind: string; readonly ghost: Ghost | null } | null = null;
-	const ghostFor = (kind: string): Ghost | null => (known?.kind === kind ? known : (known = { kind, ghost: ghostOf(kind) })).ghost;
+	let known: (Placed & { readonly ghost: Ghost | null }) | null = null;
+	const ghostFor = ({ kind, params }: Placed): Ghost | null => {
+		if (known?.kind !== kind || known.params !== params) known = { kind, params, ghost: ghostOf(kind, params) };
+		return known.ghost;
+	};
 	const placeOf = (press: Press): Point => snapPoint(toDrawing(desk.view, press.at), GRID_MM);
 
 	function seatUnder({ plate }: Ghost, press: Press): StudPlace | null {
@@ -36,8 +45,8 @@ export function createPartPlacer(desk: Desk): PartPlacer {
 
 	return {
 		hide,
-		show(kind, press) {
-			const ghost = ghostFor(kind);
+		show(placed, press) {
+			const ghost = ghostFor(placed);
 			if (!ghost) return hide();
 			const at = placeOf(press);
 			const seat = seatUnder(ghost, press);
@@ -50,12 +59,13 @@ export function createPartPlacer(desk: Desk): PartPlacer {
 				hover: null
 			});
 		},
-		place(kind, press) {
-			const ghost = ghostFor(kind);
+		place(placed, press) {
+			const { kind, params } = placed;
+			const ghost = ghostFor(placed);
 			const seat = ghost && seatUnder(ghost, press);
 			hide();
-			if (seat) desk.host.placePart(kind, placeOf(press), refOf(seat));
-			else if (ghost) desk.host.placePart(kind, placeOf(press));
+			if (seat) desk.host.placePart(kind, placeOf(press), refOf(seat), params);
+			else if (ghost) desk.host.placePart(kind, placeOf(press), undefined, params);
 		}
 	};
 }
@@ -70,18 +80,21 @@ function mountedGhost(desk: Desk, { part }: Ghost, on: TerminalRef) {
 
 export function createPlaceTool(desk: Desk): CanvasTool {
 	const placer = createPartPlacer(desk);
-	const kind = () => (desk.model.tool.kind === 'place' ? desk.model.tool.partKind : null);
+	const inHand = (): Placed | null => {
+		const { tool } = desk.model;
+		return tool.kind === 'place' ? { kind: tool.partKind, params: tool.params } : null;
+	};
 
 	return {
 		hover(press) {
-			const placed = kind();
+			const placed = inHand();
 			desk.cursor('copy');
 			if (placed === null) placer.hide();
 			else placer.show(placed, press);
 		},
 
 		tap(press) {
-			const placed = kind();
+			const placed = inHand();
 			if (placed !== null) placer.place(placed, press);
 		},
 

@@ -39,6 +39,7 @@ export { conductorsAmong, hostsOf, withBlocks } from './mounts.ts';
 export { landedOn } from './stack.ts';
 export { FragmentSchema, fragmentOf, insertedIds, type Fragment, type InsertedIds } from './fragment.ts';
 export { parseDiagram, SIZE_LIMIT, type ParseResult } from './parse.ts';
+export { explainIssues } from './explain-issue.ts';
 export type { Problem } from './problem.ts';
 export { unsafeKey } from './unsafe-keys.ts';
 export { serializeDiagram } from './serialize.ts';

@@ -85,6 +85,17 @@ export const ConductorSchema = z.strictObject({
 	solid: z.boolean().optional()
 });
 
+/** One line of a list of things of the same sort, such as the studs of a part somebody made: each field a plain value. */
+const RowSchema = z
+	.record(
+		z
+			.string()
+			.regex(/^[A-Za-z0-9]{1,40}$/)
+			.refine((name) => !(name in Object.prototype)),
+		z.union([z.number(), z.string().max(100), z.boolean(), z.null()])
+	)
+	.refine((row) => Object.keys(row).length <= 40, 'A line has at most 40 fields.');
+
 /** A value of a part's parameter. Which parameters a part has is said by its definition in core/parts. */
 export const ParamSchema = z.union([
 	z.number(),
@@ -92,7 +103,8 @@ export const ParamSchema = z.union([
 	z.boolean(),
 	z.null(),
 	z.array(z.union([z.number(), z.null()])).max(64),
-	z.array(z.string().max(100)).max(64)
+	z.array(z.string().max(100)).max(64),
+	z.array(RowSchema).max(64)
 ]);
 
 export const PartSchema = z.strictObject({

@@ -31,7 +31,7 @@ export function drawPart(id: PartId, part: Part, pose: Pose, { isMounted = false
 		...hosted.flatMap((plate) => nut(place(plate.at, pose), plate)),
 		...terminals.flatMap(({ terminal, at, side }) => drawTerminal(terminal, at, side))
 	];
-	const words = { label: part.label, summary: description.summary };
+	const words = { label: part.label, summary: description.printed };
 	const avoided = taken && taken.size > 0 ? taken : new Set(terminals.map(({ side }) => side));
 	const labels = [
 		...terminals.flatMap(({ terminal: { print } }) => {

@@ -142,7 +142,7 @@ export type DailyYield =
 	| { readonly kind: 'hours'; readonly hours: number | null }
 	| { readonly kind: 'sun'; readonly peakW: number | null; readonly sunHours: number | null; readonly yieldShare: number };
 
-export type PartGroup = 'sources' | 'charging' | 'protection' | 'distribution' | 'loads';
+export type PartGroup = 'sources' | 'charging' | 'protection' | 'distribution' | 'loads' | 'own';
 
 export interface PartDefinition<Params extends z.ZodObject = z.ZodObject> {
 	readonly kind: string;
@@ -163,9 +163,9 @@ export interface PartDefinition<Params extends z.ZodObject = z.ZodObject> {
 	box(params: z.output<Params>): Box;
 	/**
 	 * Free area of the outline for designation and ratings, before rotation. Left out where the body has no room:
-	 * they are then written beside it.
+	 * they are then written beside it, as where it is null.
 	 */
-	nameplate?(params: z.output<Params>): Box;
+	nameplate?(params: z.output<Params>): Box | null;
 	/**
 	 * What else changes when one parameter takes another value, so that the part stays what it is: a draw given in
 	 * watts becomes one in amps. `nominalV` is the system's voltage. Left out: nothing.
@@ -173,6 +173,10 @@ export interface PartDefinition<Params extends z.ZodObject = z.ZodObject> {
 	alongWith?(change: Readonly<Record<string, unknown>>, params: z.output<Params>, nominalV: number): Readonly<Record<string, Param>>;
 	/** Ratings in a line, for lists and the drawing: "12.8 V 200 Ah". */
 	summary(params: z.output<Params>): string;
+	/** What this one is called and designated with, where parts of the kind differ in that. Left out: `name` and `letter`. */
+	called?(params: z.output<Params>): { readonly name: string; readonly letter: string };
+	/** What about the parameters together cannot be, a sentence each; what is wrong is left out of the part. Left out: nothing. */
+	faults?(params: z.output<Params>): readonly string[];
 	/** For a fuse block or adapter, which may be mounted on another part's stud by its plate. */
 	readonly mounts?: Mounting<z.output<Params>>;
 }

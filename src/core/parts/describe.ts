@@ -10,12 +10,16 @@ import { body, centredBox } from './sketch.ts';
 export interface PartDescription {
 	/** Null for a kind this build does not know: then there are no terminals and no links. */
 	readonly definition: PartDefinition | null;
+	/** In the trade, or as its maker calls it; its kind, where that is not known. */
+	readonly name: string;
 	readonly params: Readonly<Record<string, unknown>>;
 	/** Parameters that could not be read, each with what was used in its place, in words. */
 	readonly problems: readonly string[];
 	readonly terminals: readonly Terminal[];
 	readonly links: readonly Link[];
 	readonly summary: string;
+	/** What is written on the drawing: the ratings, under the name where parts of the kind have names of their own. */
+	readonly printed: string;
 	/** The body, around (0, 0), before rotation. */
 	readonly box: Box;
 	/** Free area for designation and ratings; null where they go beside the body. */
@@ -51,11 +55,13 @@ function readParams(definition: PartDefinition, given: Part['params']): { params
 function describeUnknown(part: Part): PartDescription {
 	return {
 		definition: null,
+		name: part.kind,
 		params: part.params,
 		problems: [`This version does not know parts of kind "${part.kind}". The part is kept as it is and takes no part in the check.`],
 		terminals: [],
 		links: [],
 		summary: part.kind,
+		printed: part.kind,
 		box: UNKNOWN_BOX,
 		nameplate: UNKNOWN_BOX,
 		outline: () => UNKNOWN_OUTLINE,
@@ -66,15 +72,19 @@ function describeUnknown(part: Part): PartDescription {
 function describeKnown(definition: PartDefinition, part: Part): PartDescription {
 	const { params, problems } = readParams(definition, part.params);
 	const terminals = definition.terminals(params);
+	const called = definition.called?.(params).name;
+	const summary = definition.summary(params);
 	const byId = new Map(terminals.map((terminal) => [terminal.id, terminal]));
 	let outline: readonly Primitive[] | null = null;
 	return {
 		definition,
+		name: called ?? definition.name,
 		params,
-		problems,
+		problems: [...problems, ...(definition.faults?.(params) ?? [])],
 		terminals,
 		links: definition.links(params),
-		summary: definition.summary(params),
+		summary,
+		printed: [called, summary].filter(Boolean).join(', '),
 		box: definition.box(params),
 		nameplate: definition.nameplate?.(params) ?? null,
 		outline: () => (outline ??= definition.outline(params)),

@@ -17,8 +17,10 @@ export interface FieldMeta {
 	readonly whenEmpty?: string;
 	/** On a list with a value for each position: the parameter that holds their number. */
 	readonly countedBy?: string;
-	/** Shown apart, folded: what most parts leave as it is. */
-	readonly section?: 'site';
+	/** Shown apart, folded: what most parts leave as it is. Or not here: what the part maker asks for. */
+	readonly section?: 'site' | 'maker';
+	/** Names a stud of the same part, or a point inside it. */
+	readonly refers?: 'stud' | 'point';
 	/** Part of a day of use: asked for in the energy balance too. */
 	readonly daily?: true;
 }
@@ -74,6 +76,9 @@ export const share = (title: string, standard: number, words: Words = {}) =>
 /** A share between 0.05 and 1, or null: worked out from other parameters. */
 export const optionalShare = (title: string, words: Words = {}) =>
 	withMeta(z.number().min(0.05).max(1).nullable().default(null), { title, hint: 'between 0.05 and 1', ...words });
+
+export const words = (title: string, standard: string, max: number, rest: Words = {}) =>
+	withMeta(z.string().max(max).default(standard), { title, ...rest });
 
 export const flag = (title: string, standard: boolean, words: Words = {}) => withMeta(z.boolean().default(standard), { title, ...words });
 

@@ -17,3 +17,7 @@ export { definitionOf, newParams, partDefinitions } from './list.ts';
 export { describe, type PartDescription } from './describe.ts';
 export { fieldMeta, type FieldMeta } from './fields.ts';
 export { usableLengthMm } from './terminals.ts';
+export { ownParams, type OwnParams } from './own/params.ts';
+export { DEVICE_KINDS, DeviceRow, INSIDE, LINK_KINDS, LinkRow, StudRow } from './own/rows.ts';
+export { ownFaults, type OwnFault } from './own/faults.ts';
+export { parseParts, partsFile, PARTS_FORMAT, type PartsResult } from './own/file.ts';

@@ -18,6 +18,7 @@ import { linkPost } from './kinds/link-post.ts';
 import { load } from './kinds/load.ts';
 import { mainsCharger } from './kinds/mains-charger.ts';
 import { negativeBus } from './kinds/negative-bus.ts';
+import { ownPart } from './kinds/own-part.ts';
 import { positiveBus } from './kinds/positive-bus.ts';
 import { shunt } from './kinds/shunt.ts';
 import { solarController } from './kinds/solar-controller.ts';
@@ -48,7 +49,8 @@ export const partDefinitions: readonly PartDefinition[] = [
 	chassisPoint,
 	load,
 	inverter,
-	starterMotor
+	starterMotor,
+	ownPart
 ];
 
 const byKind = new Map(partDefinitions.map((definition) => [definition.kind, definition]));

@@ -43,10 +43,17 @@ export function withRating(part: Part, link: string, ratingA: number): Part['par
 const ratings = (links: readonly Link[]): Map<string, number> =>
 	new Map(links.flatMap((link) => (link.kind === 'protective' ? [[link.id, link.device.ratingA] as const] : [])));
 
-/** The value, or the list with one of its entries, changed where it holds the current rating. */
+/** The value, or the list with one of its entries, or of its entries' fields, changed where it holds the current rating. */
 function* replaced(value: Param, current: number, ratingA: number): Generator<Param> {
 	if (value === current) yield ratingA;
 	if (!Array.isArray(value)) return;
-	const list = value as (number | null)[];
-	for (const [index, entry] of list.entries()) if (entry === current) yield list.with(index, ratingA);
+	for (const [index, entry] of (value as readonly unknown[]).entries()) {
+		for (const next of replacedEntry(entry, current, ratingA)) yield (value as unknown[]).with(index, next) as Param;
+	}
+}
+
+function* replacedEntry(entry: unknown, current: number, ratingA: number): Generator {
+	if (entry === current) yield ratingA;
+	if (typeof entry !== 'object' || entry === null) return;
+	for (const [name, field] of Object.entries(entry)) if (field === current) yield { ...entry, [name]: ratingA };
 }

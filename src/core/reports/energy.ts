@@ -17,7 +17,7 @@ export function loadList({ study, energy }: ReportInput) {
 					{
 						cells: {
 							load: partName(part),
-							what: part.definition?.name ?? '',
+							what: part.definition ? part.name : '',
 							ratings: part.summary,
 							start: link.starting ? link.starting.times : null,
 							startS: link.starting?.seconds ?? null,
@@ -67,7 +67,7 @@ export function sourceList({ energy, diagram }: ReportInput) {
 			numberColumn('ah', 'Brings', 'Ah/day', { decimals: 1 })
 		],
 		rows: energy.sources.map(({ part, label, how, wh, ah }) => ({
-			cells: { source: label, what: describe(diagram.parts[part]!).definition?.name ?? '', how, wh, ah }
+			cells: { source: label, what: describe(diagram.parts[part]!).name, how, wh, ah }
 		})),
 		whenEmpty: 'No source has its hours or its array given, so nothing is counted.',
 		notes: []

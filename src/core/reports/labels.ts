@@ -61,7 +61,7 @@ export function partLabels({ study }: ReportInput) {
 	const parts = study.parts
 		.map((part) => ({
 			text: partName(part),
-			detail: part.definition?.name ?? '',
+			detail: part.definition ? part.name : '',
 			small: part.definition ? part.summary : '',
 			place: partName(part)
 		}))

@@ -179,7 +179,7 @@ function fuses({ study }: ReportInput): Line[] {
 
 function parts({ study }: ReportInput): Line[] {
 	return study.parts.map((part, index) => ({
-		item: part.definition?.name ?? part.summary,
+		item: part.name,
 		standard: part.definition ? part.summary : 'of a kind this version does not know',
 		quantity: 1,
 		unit: 'pcs',

@@ -15,8 +15,8 @@ export function partChanges({ before, after }: Pair): readonly DrawingChange[] {
 }
 
 function whole(part: Part): string {
-	const { definition, summary } = describe(part);
-	return [definition?.name.toLowerCase() ?? part.kind, summary].filter((text) => text !== '').join(', ');
+	const { definition, name, summary } = describe(part);
+	return [definition ? name.toLowerCase() : part.kind, summary].filter((text) => text !== '').join(', ');
 }
 
 function differences(before: Content, id: PartId, old: Part, now: Part): DrawingChange[] {

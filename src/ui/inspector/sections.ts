@@ -1,4 +1,4 @@
-/** Parameters of a part as its form shows them: those everybody sets, and those of its place, folded. */
+/** Parameters of a part as its form shows them: those everybody sets, and those of its place, folded; what the part maker asks for is not among them. */
 import type * as z from 'zod';
 import { fieldMeta, type PartDefinition } from '#core/parts';
 
@@ -6,6 +6,6 @@ type Field = [name: string, schema: z.ZodType];
 
 export function bySection(definition: PartDefinition | null): { readonly main: readonly Field[]; readonly site: readonly Field[] } {
 	const fields = Object.entries(definition?.params.shape ?? {}) as Field[];
-	const isSite = ([, schema]: Field) => fieldMeta(schema).section === 'site';
-	return { main: fields.filter((field) => !isSite(field)), site: fields.filter(isSite) };
+	const of = (section: 'site' | undefined) => fields.filter(([, schema]) => fieldMeta(schema).section === section);
+	return { main: of(undefined), site: of('site') };
 }

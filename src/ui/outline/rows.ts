@@ -34,13 +34,9 @@ export function outlineRows(diagram: Diagram, open: ReadonlySet<string>): Row[] 
 
 function partRow(diagram: Diagram, id: string, open: ReadonlySet<string>): Draft {
 	const part = diagram.parts[id]!;
-	const { definition, summary, terminals } = describe(part);
+	const { definition, name, summary, terminals } = describe(part);
 	const mount = diagram.mounts[id];
-	const detail = [
-		definition && part.label.trim() ? definition.name : '',
-		summary,
-		mount ? texts.outline.mountedOn(studName(diagram, mount)) : ''
-	];
+	const detail = [definition && part.label.trim() ? name : '', summary, mount ? texts.outline.mountedOn(studName(diagram, mount)) : ''];
 	const key = itemKey('part', id);
 	return {
 		id: key,
