@@ -1,7 +1,7 @@
 /** Readings kept in the diagram, held against the model of their case, as plain data with names as on the drawing. */
 import { itemKey, studKey, type CaseId, type Diagram, type ItemKey, type StudKey, type TakenReading } from '#core/diagram';
 import { studyOf } from '#core/explain';
-import { unionFind, type Branch } from '#core/network';
+import { islandsOf, type Branch } from '#core/network';
 import { compareReadings, responsesOf, type Reading, type Suspect, type Verdict } from '#core/readings';
 import { deviceName, partName, type Study } from '#core/rules';
 import { nodeNames, terminalOf } from './node-names.ts';
@@ -41,9 +41,7 @@ export function readingsOffer(diagram: Diagram, { caseId, noiseV }: ReadingsAsk)
 	const operatingCase = diagram.cases[caseId];
 	if (!operatingCase) throw new Error(`There is no case "${caseId}".`);
 	const mine = Object.entries(diagram.readings).filter(([, reading]) => reading.case === caseId);
-	const island = unionFind(network.nodeCount);
-	for (const { a, b } of network.branches) island.union(a, b);
-	for (const { positive, negative } of network.batteries) island.union(positive, negative);
+	const island = islandsOf(network);
 	const node = (ref: TakenReading['at']) => network.nodeOf.get(studKey(ref));
 	const measurable = mine.flatMap(([id, { at, to, volts }]) => {
 		const [red, black] = [node(at), node(to)];

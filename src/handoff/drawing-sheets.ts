@@ -1,8 +1,8 @@
 /** The drawing on sheets: whole on one, or cut into tiles large enough to read. */
 import { parseItemKey, type Diagram, type PartId } from '#core/diagram';
 import type { Scene } from '#core/drawing';
-import { boxCentre, boxHeight, boxWidth, inflateBox, boxesIntersect, type Box, type Point } from '#core/geometry';
-import { boundsOf, rect, text, type Primitive } from '#core/graphics';
+import { boxCentre, boxHeight, boxWidth, inflateBox, boxesIntersect, polylineIntersectsBox, type Box, type Point } from '#core/geometry';
+import { boundsOf, line, rect, text, type Primitive } from '#core/graphics';
 import { drawFrame, frameBox, zoneAt } from './frame.ts';
 import type { Measure, Page } from './page.ts';
 import { sheetSize, type Orientation, type PaperId, type Size } from './paper.ts';
@@ -96,18 +96,18 @@ function cut(scene: Scene, bounds: Box, { size, area, scale, columns, rows }: La
 	const originX = area.minX + restX / 2 - bounds.minX * scale;
 	const originY = area.minY + restY / 2 - bounds.minY * scale;
 	const primitives = scenePrimitives(scene);
-	const sheets = Array.from({ length: columns * rows }, (_, index): DrawingSheet => {
+	const tiles = Array.from({ length: columns * rows }, (_, index): DrawingSheet => {
 		const [column, row] = [index % columns, Math.floor(index / columns)];
 		const [dx, dy] = [originX - column * stepX, originY - row * stepY];
 		return {
 			window: area,
-			primitives: primitives
-				.map((primitive) => scaled(primitive, scale, dx, dy))
-				.filter((primitive) => boxesIntersect(boundsOf([primitive]), area)),
+			primitives: primitives.map((primitive) => scaled(primitive, scale, dx, dy)).filter((primitive) => shows(primitive, area)),
 			column,
 			row
 		};
 	});
+	// A tile with nothing on it is not printed; its neighbours say so by naming no sheet there.
+	const sheets = tiles.filter((tile) => tile.primitives.length > 0);
 	return {
 		size,
 		scale,
@@ -120,10 +120,24 @@ function cut(scene: Scene, bounds: Box, { size, area, scale, columns, rows }: La
 				Math.max(0, Math.min(count - 1, Math.floor((at - from - OVERLAP_MM / 2) / step)));
 			const column = inTile(onAll.x, area.minX, stepX, columns);
 			const row = inTile(onAll.y, area.minY, stepY, rows);
-			return { sheet: row * columns + column, zone: zoneAt({ x: onAll.x - column * stepX, y: onAll.y - row * stepY }, size) };
+			return {
+				sheet: Math.max(0, sheetAt({ sheets }, column, row)),
+				zone: zoneAt({ x: onAll.x - column * stepX, y: onAll.y - row * stepY }, size)
+			};
 		}
 	};
 }
+
+/** A conductor that leads around a tile is not on it. */
+const shows = (primitive: Primitive, area: Box): boolean =>
+	boxesIntersect(boundsOf([primitive]), area) &&
+	(primitive.kind !== 'polyline' ||
+		primitive.closed === true ||
+		polylineIntersectsBox(primitive.points, inflateBox(area, primitive.width ?? 0)));
+
+/** Index of the sheet that is this tile; -1 where there is nothing on it. */
+const sheetAt = ({ sheets }: Pick<DrawingSheets, 'sheets'>, column: number, row: number): number =>
+	sheets.findIndex((sheet) => sheet.column === column && sheet.row === row);
 
 /** Where each part is, by its id. */
 export const placesOf = (sheets: DrawingSheets, scene: Scene): Map<PartId, { readonly sheet: number; readonly zone: string }> =>
@@ -164,33 +178,36 @@ export function drawingPages(
 }
 
 /** "sheet 5" at each side where the drawing goes on. */
-function neighbours({ columns, rows }: DrawingSheets, { column, row, window }: DrawingSheet, first: number): Primitive[] {
-	const tag = (x: number, y: number, at: number): Primitive[] => [
-		rect(x - 9, y - 2.2, 18, 4.4, { fill: 'paper', stroke: 'muted', width: 0.18, r: 1 }),
-		text(x, y, `sheet ${first + at}`, 2.5)
-	];
+function neighbours(sheets: DrawingSheets, { column, row, window }: DrawingSheet, first: number): Primitive[] {
 	const { x, y } = boxCentre(window);
-	const index = row * columns + column;
+	const tag = (tagX: number, tagY: number, dx: number, dy: number): Primitive[] => {
+		const at = sheetAt(sheets, column + dx, row + dy);
+		if (at < 0) return [];
+		return [
+			rect(tagX - 9, tagY - 2.2, 18, 4.4, { fill: 'paper', stroke: 'muted', width: 0.18, r: 1 }),
+			text(tagX, tagY, `sheet ${first + at}`, 2.5)
+		];
+	};
 	return [
-		...(column > 0 ? tag(window.minX + 9, y, index - 1) : []),
-		...(column < columns - 1 ? tag(window.maxX - 9, y, index + 1) : []),
-		...(row > 0 ? tag(x, window.minY + 2.2, index - columns) : []),
-		...(row < rows - 1 ? tag(x, window.maxY - 2.2, index + columns) : [])
+		...tag(window.minX + 9, y, -1, 0),
+		...tag(window.maxX - 9, y, 1, 0),
+		...tag(x, window.minY + 2.2, 0, -1),
+		...tag(x, window.maxY - 2.2, 0, 1)
 	];
 }
 
 const LEGEND_MM = 2.2;
 
-function legend(box: Box, { scale, columns, rows }: DrawingSheets, { column, row }: DrawingSheet, measure: Measure): Primitive[] {
+function legend(box: Box, sheets: DrawingSheets, sheet: DrawingSheet, measure: Measure): Primitive[] {
+	const { scale, columns, rows } = sheets;
 	const isTiled = columns * rows > 1;
-	const key = isTiled
-		? keyMap({ minX: box.minX + 2, minY: box.minY + 3, maxX: box.minX + 16, maxY: box.maxY - 3 }, columns, rows, column, row)
-		: [];
+	const key = isTiled ? keyMap({ minX: box.minX + 2, minY: box.minY + 3, maxX: box.minX + 16, maxY: box.maxY - 3 }, sheets, sheet) : [];
 	const left = box.minX + (isTiled ? 18 : 2);
 	const words = [
 		`Scale about 1 : ${(1 / scale).toFixed(1)}. Parts are drawn at their size; lengths of conductors are in the schedule, not in the drawing.`,
 		'Plus and minus signs on the conductors tell the poles apart without colour.',
-		...(isTiled ? ['Neighbouring sheets overlap by 10 mm.'] : [])
+		...(isTiled ? ['Neighbouring sheets overlap by 10 mm.'] : []),
+		...(sheets.sheets.length < columns * rows ? ['Crossed out at the left: nothing is drawn there, and no sheet is printed.'] : [])
 	];
 	const lines = words.flatMap((line) => wrap(line, box.maxX - left - 2, (t) => measure(t, LEGEND_MM)));
 	return [
@@ -199,16 +216,18 @@ function legend(box: Box, { scale, columns, rows }: DrawingSheets, { column, row
 	];
 }
 
-/** Which of the tiles this one is. */
-function keyMap(box: Box, columns: number, rows: number, column: number, row: number): Primitive[] {
+/** Which of the tiles this one is, and which were not printed. */
+function keyMap(box: Box, sheets: DrawingSheets, here: DrawingSheet): Primitive[] {
+	const { columns, rows } = sheets;
 	const cell = Math.min(boxWidth(box) / columns, boxHeight(box) / rows, 8);
 	return Array.from({ length: columns * rows }, (_, index) => {
-		const [c, r] = [index % columns, Math.floor(index / columns)];
-		const isHere = c === column && r === row;
-		return rect(box.minX + c * cell, box.minY + r * cell, cell, cell, {
-			stroke: 'muted',
-			width: 0.25,
-			...(isHere ? { fill: 'metal' } : {})
-		});
-	});
+		const [column, row] = [index % columns, Math.floor(index / columns)];
+		const [x, y] = [box.minX + column * cell, box.minY + row * cell];
+		const isHere = column === here.column && row === here.row;
+		const isPrinted = sheetAt(sheets, column, row) >= 0;
+		return [
+			rect(x, y, cell, cell, { stroke: 'muted', width: 0.25, ...(isHere ? { fill: 'metal' as const } : {}) }),
+			...(isPrinted ? [] : [line(x, y, x + cell, y + cell, { stroke: 'muted', width: 0.18 })])
+		];
+	}).flat();
 }

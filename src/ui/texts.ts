@@ -221,7 +221,7 @@ export const texts = {
 		down: (what: string) => `Move ${what} towards the seat`,
 		assumed: 'No washer or nut is drawn; the usual ones are assumed.',
 		threadLeft: 'Thread left over the nut',
-		tooShort: (mm: string) => `none: ${mm} too short`,
+		tooShort: (mm: string) => `none: it ends ${mm} below the nut’s top`,
 		thread: 'Thread',
 		rated: 'Rated current',
 		fault: 'Short-circuit current',

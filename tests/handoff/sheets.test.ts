@@ -4,7 +4,7 @@ import { composeScene } from '#core/drawing';
 import { boundsOf } from '#core/graphics';
 import type { Table } from '#core/reports';
 import { packetPages, PAPER_IDS, sheetSize, type PacketOptions } from '#handoff';
-import { drawingSheets } from '../../src/handoff/drawing-sheets.ts';
+import { drawingPages, drawingSheets } from '../../src/handoff/drawing-sheets.ts';
 import { drawingSvg } from '../../src/handoff/drawing-svg.ts';
 import { Flow } from '../../src/handoff/flow.ts';
 import { zoneAt } from '../../src/handoff/frame.ts';
@@ -67,6 +67,31 @@ describe('the drawing', () => {
 			const { sheet, zone } = sheets.find(centre);
 			expect(sheets.sheets[sheet], key).toBeDefined();
 			expect(zone).toMatch(/^[A-H]\d$/);
+		}
+	});
+	test('has no sheet for a tile with nothing on it, and no neighbour names one', () => {
+		// A part in each of two opposite corners, far apart: the other corners are empty.
+		const parts = Object.values(example('ridge-post-after').parts).slice(0, 2);
+		const apart = {
+			...example('ridge-post-after'),
+			conductors: {},
+			mounts: {},
+			stacks: {},
+			parts: Object.fromEntries(parts.map((part, i) => [`P${i}`, { ...part, at: { x: i * 2000, y: i * 2000 } }]))
+		};
+		const sheets = drawingSheets(composeScene(apart), 'a4', 'tiled')!;
+		const tiles = sheets.columns * sheets.rows;
+		expect(tiles).toBeGreaterThan(3);
+		expect(sheets.sheets.length).toBeLessThan(tiles);
+		for (const { primitives } of sheets.sheets) expect(primitives.length).toBeGreaterThan(0);
+		const pages = drawingPages(sheets, apart, 'Wiring diagram', 5, 40, measure);
+		const named = pages.flatMap(({ primitives }) => texts([...primitives]).flatMap((text) => /^sheet (\d+)$/.exec(text)?.[1] ?? []));
+		for (const number of named) expect(Number(number)).toBeLessThan(5 + sheets.sheets.length);
+		// Both parts are found on a sheet that shows them.
+		for (const { body } of composeScene(apart).items.values()) {
+			if (!body) continue;
+			const { sheet } = sheets.find({ x: (body.minX + body.maxX) / 2, y: (body.minY + body.maxY) / 2 });
+			expect(sheets.sheets[sheet]!.primitives.length).toBeGreaterThan(3);
 		}
 	});
 	test('of an empty diagram is nothing', () => {

@@ -8,6 +8,7 @@ import { energyTotals, loadList, sourceList } from './energy.ts';
 import { assumptionTable, findingTable, notCheckedTable } from './findings.ts';
 import { fuseSchedule } from './fuses.ts';
 import type { ReportInput } from './input.ts';
+import { keptReadings } from './kept-readings.ts';
 import { conductorLabels, partLabels, warningLabels } from './labels.ts';
 import { lugMatrix } from './lug-matrix.ts';
 import { billOfMaterials } from './materials.ts';
@@ -83,7 +84,7 @@ const SPECS: Readonly<Record<SectionId, Spec>> = {
 		purpose: 'What to measure before it is handed over, with the value the model expects.',
 		orientation: 'portrait',
 		layout: 'tables',
-		tables: (input) => [plainTests(input), readings(input), signOff()]
+		tables: (input) => [plainTests(input), readings(input), keptReadings(input), signOff()].filter((made) => made !== null)
 	},
 	energy: {
 		title: 'Loads and energy',

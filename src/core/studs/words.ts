@@ -55,5 +55,5 @@ function threadLeftText(threadLeftMm: number | null): string {
 	if (threadLeftMm === null) return '';
 	return threadLeftMm >= 0
 		? `; thread left ${compactNumber(threadLeftMm, 2)} mm`
-		: `; thread too short by ${compactNumber(-threadLeftMm, 2)} mm`;
+		: `; thread ends ${compactNumber(-threadLeftMm, 2)} mm below the top of the nut`;
 }

@@ -247,6 +247,32 @@ describe('commissioning sheet', () => {
 	});
 });
 
+describe('readings kept with the drawing', () => {
+	const at = (part: string, terminal: string) => ({ part, terminal });
+	const [caseId] = Object.entries(example('ridge-post-after').cases).find(([, { label }]) => label === 'Peak, no charging')!;
+	const kept = (more: object) => ({ case: caseId, order: 0, volts: null, date: null, by: '', ...more });
+
+	test('none are in the packet where none were planned', () =>
+		expect(sectionsOf(inputOf('ridge-post-after'), ['tests'])[0]!.tables.map(({ id }) => id)).not.toContain('kept-readings'));
+	test('over the shunt: 25.5 mV by the model (255.4 A × 0.10 mΩ), 30 mV read, 4.5 mV more; one planned is blank', () => {
+		const diagram = {
+			...example('ridge-post-after'),
+			readings: {
+				r1: kept({ at: at('SH', 'system'), to: at('SH', 'battery'), volts: 0.03, date: '2026-05-02', by: 'Ada' }),
+				r2: kept({ at: at('B1', 'pos'), to: at('B1', 'neg'), order: 1 })
+			}
+		};
+		const table = sectionsOf(reportInput(diagram), ['tests'])[0]!.tables.find(({ id }) => id === 'kept-readings')!;
+		const [shunt, battery] = table.rows;
+		expect(shunt!.group).toBe('In the case “Peak, no charging”');
+		near(shunt!.cells.model as number, 0.0255);
+		expect(shunt!.cells.difference).toBeCloseTo(30 - 1000 * (shunt!.cells.model as number), 9);
+		expect(shunt!.cells.taken).toBe('Ada, 2026-05-02');
+		expect(battery!.cells).toMatchObject({ reading: null, difference: null, taken: '' });
+		expect(battery!.cells.model).toBeGreaterThan(11);
+	});
+});
+
 describe.each(EXAMPLES)('all tables of %s', (name) => {
 	const sections = sectionsOf(inputOf(name));
 	test('have a cell for every column, and say nothing undefined', () => {

@@ -29,7 +29,7 @@ describe('a stack', () => {
 
 	test('reads as a sentence', () => {
 		expect(stackOf(endStud({ mounts: {} }), 'd.L')!.sentence).toBe(
-			'M8 end stud L, from the seat: 4/0 AWG lug of W1; 2/0 AWG lug of W2; 6 AWG lug of W3; washer; lock washer; nut; torque 9 to 12 N·m; thread too short by 1 mm'
+			'M8 end stud L, from the seat: 4/0 AWG lug of W1; 2/0 AWG lug of W2; 6 AWG lug of W3; washer; lock washer; nut; torque 9 to 12 N·m; thread ends 1 mm below the top of the nut'
 		);
 		expect(stackOf(endStud(), 'd.R')!.sentence).toBe(
 			'M8 end stud R, from the seat: 12 AWG ring of unlabelled conductor; washer; lock washer; nut; torque 9 to 12 N·m; thread left 8.6 mm'
