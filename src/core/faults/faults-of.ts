@@ -1,5 +1,5 @@
 import type { Conductor, ConductorId } from '#core/diagram';
-import { usedLengthM, type Branch, type Network, type NodeIndex } from '#core/network';
+import { usedLengthM, type Branch, type Network, type NodeIndex, type Wire } from '#core/network';
 import { faultCircuit, type Condition, type FaultCircuit } from './fault-circuit.ts';
 import { returnPoints } from './return-point.ts';
 import { shortBetween, throughDevice, type Short } from './short.ts';
@@ -13,9 +13,9 @@ export interface Faults {
 	/** The same to a given node. */
 	shortTo(node: NodeIndex, to: NodeIndex, condition: Condition): Short;
 	/** Amps through a branch without a short, positive from a to b: what flows between batteries. */
-	atRestA(branch: Branch, condition: Condition): number;
+	atRestA(branch: Pick<Branch, 'index' | 'a' | 'b'>, condition: Condition): number;
 	/** Greatest amps through a device into a short just behind it, its own resistance not counted. */
-	throughDevice(branch: Branch): DeviceFault;
+	throughDevice(branch: Wire): DeviceFault;
 }
 
 export interface DeviceFault {
@@ -36,14 +36,17 @@ export function faultsOf(network: Network, conductors: Readonly<Record<Conductor
 		least: once(() => faultCircuit(network, conductors, 'least'))
 	};
 	const shortTo = (node: NodeIndex, to: NodeIndex, condition: Condition): Short => shortBetween(circuits[condition](), node, to);
-	const throughDevice = memo(() => (branch: Branch) => deviceFault(circuits.greatest(), branch, returnOf(branch.b) ?? returnOf(branch.a)));
+	const shorts = (condition: Condition) =>
+		memo(() => (node: NodeIndex): Short | null => {
+			const to = returnOf(node);
+			return to === null ? null : shortTo(node, to, condition);
+		});
+	const short = { greatest: shorts('greatest'), least: shorts('least') };
+	const throughDevice = memo(() => (branch: Wire) => deviceFault(circuits.greatest(), branch, returnOf(branch.b) ?? returnOf(branch.a)));
 	return {
 		returnOf,
 		shortTo,
-		short(node, condition) {
-			const to = returnOf(node);
-			return to === null ? null : shortTo(node, to, condition);
-		},
+		short: (node, condition) => short[condition](node),
 		atRestA({ index, a, b }, condition) {
 			const { nodeV, branchOhm } = circuits[condition]();
 			return (nodeV[a]! - nodeV[b]!) / branchOhm[index]!;
@@ -58,7 +61,7 @@ const lengthsM = ({ branches }: Network, conductors: Readonly<Record<ConductorId
 		return conductor ? usedLengthM(conductor).lengthM : 0;
 	});
 
-function deviceFault(circuit: FaultCircuit, { a, b }: Branch, to: NodeIndex | null): DeviceFault {
+function deviceFault(circuit: FaultCircuit, { a, b }: Wire, to: NodeIndex | null): DeviceFault {
 	if (to === null) return { currentA: 0, from: a, openV: 0, sourceOhm: Infinity };
 	const { fromA, fromB } = throughDevice(circuit, { a, b }, to);
 	const [currentA, from] = fromA >= fromB ? [fromA, a] : [fromB, b];

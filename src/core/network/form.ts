@@ -1,12 +1,12 @@
-import type { Network } from './types.ts';
+import type { Form, Network } from './types.ts';
 
-const forms = new WeakMap<Network, object>();
+const forms = new WeakMap<Form, object>();
 
 /**
  * The same object for networks known to differ in nothing but resistances: what does not depend on those is kept by
  * it. A copy changed in any other way is a network of its own.
  */
-export const formOf = (network: Network): object => forms.get(network) ?? network;
+export const formOf = (network: Form): object => forms.get(network) ?? network;
 
 /** Says that a network differs from another in nothing but resistances. */
 export function ofSameForm(network: Network, as: Network): Network {
@@ -15,7 +15,7 @@ export function ofSameForm(network: Network, as: Network): Network {
 }
 
 /** What does not depend on resistances: worked out once for each form. */
-export function byForm<Value>(work: (network: Network) => Value): (network: Network) => Value {
+export function byForm<Value>(work: (form: Form) => Value): (network: Form) => Value {
 	const made = new WeakMap<object, { readonly value: Value }>();
 	return (network) => {
 		const form = formOf(network);

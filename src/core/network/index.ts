@@ -5,4 +5,17 @@ export { islandsOf } from './islands.ts';
 export { ASSUMED_LENGTH_M, usedLengthM } from './length.ts';
 export { polesOf } from './poles.ts';
 export { unionFind, type UnionFind } from './union-find.ts';
-export type { BatteryBranch, Branch, LoadBranch, Network, NodeIndex, Origin, PartLookup, Pole, SourceBranch, Unresolved } from './types.ts';
+export type {
+	BatteryBranch,
+	Branch,
+	Form,
+	LoadBranch,
+	Network,
+	NodeIndex,
+	Origin,
+	PartLookup,
+	Pole,
+	SourceBranch,
+	Unresolved,
+	Wire
+} from './types.ts';

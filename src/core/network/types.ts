@@ -26,6 +26,9 @@ export interface Branch {
 	readonly kind: 'conductor' | 'segment' | 'shunt' | 'switch' | 'protective';
 }
 
+/** A branch whatever its resistance. */
+export type Wire = Omit<Branch, 'resistanceOhm'>;
+
 interface TwoPole {
 	readonly index: number;
 	readonly part: PartId;
@@ -111,4 +114,9 @@ export interface Network {
 	readonly branchesAt: readonly (readonly number[])[];
 	/** What is not in the network, and why. */
 	readonly unresolved: readonly Unresolved[];
+}
+
+/** A network whatever its resistances: what joins what. */
+export interface Form extends Omit<Network, 'branches'> {
+	readonly branches: readonly Wire[];
 }

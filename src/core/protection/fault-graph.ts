@@ -10,7 +10,7 @@
  * terminal; the upper the way from that supply's positive terminal, through fuses and shorted loads, to the
  * conductor. One supply's current thus passes that supply's own fuse, which a plain "source to sink" would miss.
  */
-import type { Network, NodeIndex } from '#core/network';
+import type { Form, NodeIndex } from '#core/network';
 import { flowGraph, type FlowArc, type FlowGraph } from './flow-graph.ts';
 
 /** What an arc of the graph is, for the answer. */
@@ -34,7 +34,7 @@ export interface PositiveSide {
 	readonly supplies: Float64Array;
 }
 
-export function positiveSide(network: Network): PositiveSide {
+export function positiveSide(network: Form): PositiveSide {
 	const arcs = [...branchArcs(network, asIs), ...backFeedArcs(network, asIs)];
 	const supplies = new Float64Array(network.nodeCount);
 	for (const { positive, negative } of network.batteries) {
@@ -46,7 +46,7 @@ export function positiveSide(network: Network): PositiveSide {
 }
 
 /** Node numbers are the network's; the last node is the super-source. */
-export function positiveGraph(network: Network): FaultGraph {
+export function positiveGraph(network: Form): FaultGraph {
 	const supply = network.nodeCount;
 	const arcs = [...positiveSide(network).arcs];
 	for (const { positive, negative } of network.batteries) {
@@ -59,7 +59,7 @@ export function positiveGraph(network: Network): FaultGraph {
 }
 
 /** Lower layer first; the upper layer's nodes are `nodeCount` higher. */
-export function negativeGraph(network: Network): FaultGraph {
+export function negativeGraph(network: Form): FaultGraph {
 	const upper: NodeMap = (node) => node + network.nodeCount;
 	const arcs = negativeArcs(network, upper);
 	for (const { positive, negative } of network.batteries) {
@@ -73,7 +73,7 @@ export function negativeGraph(network: Network): FaultGraph {
  * As `negativeGraph`, but driven by the self-limited sources alone, whose current also returns through the batteries
  * they charge. (Batteries that drive cannot be ways through at the same time: each would be a loop of its own.)
  */
-export function chargingGraph(network: Network): FaultGraph {
+export function chargingGraph(network: Form): FaultGraph {
 	const upper: NodeMap = (node) => node + network.nodeCount;
 	const charged = network.batteries.map(({ positive, negative }): LabelledArc => ({
 		from: upper(positive),
@@ -84,7 +84,7 @@ export function chargingGraph(network: Network): FaultGraph {
 	return faultGraph(network, 2 * network.nodeCount, 2, [...negativeArcs(network, upper), ...charged]);
 }
 
-function negativeArcs(network: Network, upper: NodeMap): LabelledArc[] {
+function negativeArcs(network: Form, upper: NodeMap): LabelledArc[] {
 	const arcs: LabelledArc[] = [...branchArcs(network, asIs), ...branchArcs(network, upper), ...backFeedArcs(network, upper)];
 	for (const { index, positive, negative, maxA } of network.sources) {
 		arcs.push({ from: negative, to: upper(positive), capacity: Math.max(0, maxA), origin: { kind: 'source', index } });
@@ -99,22 +99,22 @@ type NodeMap = (node: NodeIndex) => number;
 export const asIs: NodeMap = (node) => node;
 
 /** The upper battery of a series string. */
-export const standsOnAnother = ({ poles }: Network, negative: NodeIndex): boolean => poles[negative] === 'positive';
+export const standsOnAnother = ({ poles }: Form, negative: NodeIndex): boolean => poles[negative] === 'positive';
 
-export const branchArcs = ({ branches }: Network, map: NodeMap): LabelledArc[] =>
+export const branchArcs = ({ branches }: Form, map: NodeMap): LabelledArc[] =>
 	branches.map(({ index, a, b, device }) => {
 		const capacity = device ? Math.max(0, device.ratingA) : Infinity;
 		return { from: map(a), to: map(b), capacity, reverse: capacity, origin: { kind: 'branch', index } };
 	});
 
 /** A converter that does not block lets what is on its output side back to its input. */
-const backFeedArcs = ({ sources, loads }: Network, map: NodeMap): LabelledArc[] =>
+const backFeedArcs = ({ sources, loads }: Form, map: NodeMap): LabelledArc[] =>
 	sources.flatMap(({ blocksReverse, fedBy, positive }) =>
 		blocksReverse || fedBy === null ? [] : [{ from: map(positive), to: map(loads[fedBy]!.positive), capacity: Infinity, origin: null }]
 	);
 
 /** @param arcs those of the branches first, layer by layer */
-function faultGraph({ branches }: Network, nodeCount: number, layers: 1 | 2, arcs: readonly LabelledArc[]): FaultGraph {
+function faultGraph({ branches }: Form, nodeCount: number, layers: 1 | 2, arcs: readonly LabelledArc[]): FaultGraph {
 	return {
 		graph: flowGraph(nodeCount, arcs),
 		originOf: (pair) => arcs[pair]!.origin,

@@ -1,5 +1,5 @@
 import type { ConductorEnd, ConductorId } from '#core/diagram';
-import { formOf, type Network } from '#core/network';
+import { formOf, type Form } from '#core/network';
 import { chargingGraph, negativeGraph, positiveGraph, positiveSide, type FaultGraph } from './fault-graph.ts';
 import { maximumFlow, type Flow } from './flow-graph.ts';
 import { once } from './once.ts';
@@ -22,7 +22,7 @@ interface Workings {
 
 const workings = new WeakMap<object, Workings>();
 
-function workingsOf(network: Network): Workings {
+function workingsOf(network: Form): Workings {
 	// Resistances have no part in it.
 	const form = formOf(network);
 	let found = workings.get(form);
@@ -48,7 +48,7 @@ function workingsOf(network: Network): Workings {
  *
  * @throws when the conductor is not in the network
  */
-export function protectionOf(network: Network, conductor: ConductorId): ConductorProtection {
+export function protectionOf(network: Form, conductor: ConductorId): ConductorProtection {
 	const { exact } = workingsOf(network);
 	let protection = exact.get(conductor);
 	if (!protection) {
@@ -64,7 +64,7 @@ export function protectionOf(network: Network, conductor: ConductorId): Conducto
  *
  * @throws when the conductor is not in the network
  */
-export function letThroughBound(network: Network, conductor: ConductorId): number {
+export function letThroughBound(network: Form, conductor: ConductorId): number {
 	const branch = branchOf(network, conductor);
 	const { bound } = workingsOf(network).quick();
 	return Math.max(bound(branch, 'from'), bound(branch, 'to'));
@@ -77,7 +77,7 @@ interface Quick {
 	exact(branch: number, end: ConductorEnd): LetThrough | null;
 }
 
-function quickOf(network: Network): Quick {
+function quickOf(network: Form): Quick {
 	const side = positiveSide(network);
 	const tree = flowTree(network.nodeCount, side.arcs);
 	const positive = once(() => tree.flow(side.supplies));
@@ -107,7 +107,7 @@ function quickOf(network: Network): Quick {
 	};
 }
 
-function namedLimits({ branches, sources }: Network, limits: Limits): LetThrough['limitedBy'] {
+function namedLimits({ branches, sources }: Form, limits: Limits): LetThrough['limitedBy'] {
 	const devices = [...limits.arcs]
 		.sort((a, b) => a - b)
 		.flatMap((index) => {
@@ -118,7 +118,7 @@ function namedLimits({ branches, sources }: Network, limits: Limits): LetThrough
 	return [...devices, ...selfLimited.map(({ part, link, maxA }) => ({ part, link, currentA: maxA }))];
 }
 
-function letThrough(network: Network, conductor: ConductorId, end: ConductorEnd): LetThrough {
+function letThrough(network: Form, conductor: ConductorId, end: ConductorEnd): LetThrough {
 	const branch = branchOf(network, conductor);
 	const ends = network.nodeOfEnd.get(conductor)!;
 	const { nodeCount } = network;
@@ -159,7 +159,7 @@ function unlimited(path: () => ConductorId[]): LetThrough {
 	};
 }
 
-function limiters({ branches, sources }: Network, { originOf, graph }: FaultGraph, cut: readonly number[]): LetThrough['limitedBy'] {
+function limiters({ branches, sources }: Form, { originOf, graph }: FaultGraph, cut: readonly number[]): LetThrough['limitedBy'] {
 	const found = new Map<string, LetThrough['limitedBy'][number]>();
 	for (const arc of cut) {
 		const origin = originOf(arc >> 1);
@@ -171,7 +171,7 @@ function limiters({ branches, sources }: Network, { originOf, graph }: FaultGrap
 	return [...found.values()];
 }
 
-function pathConductors({ branches }: Network, { originOf }: FaultGraph, { infinitePath }: Flow): ConductorId[] {
+function pathConductors({ branches }: Form, { originOf }: FaultGraph, { infinitePath }: Flow): ConductorId[] {
 	const ids = infinitePath.flatMap((arc) => {
 		const origin = originOf(arc >> 1);
 		const branch = origin?.kind === 'branch' ? branches[origin.index]!.origin : null;
@@ -180,7 +180,7 @@ function pathConductors({ branches }: Network, { originOf }: FaultGraph, { infin
 	return [...new Set(ids)];
 }
 
-function branchOf({ branchOfConductor }: Network, conductor: ConductorId): number {
+function branchOf({ branchOfConductor }: Form, conductor: ConductorId): number {
 	const index = branchOfConductor.get(conductor);
 	if (index === undefined) throw new Error(`There is no conductor "${conductor}" in the network.`);
 	return index;

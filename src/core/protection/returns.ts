@@ -4,7 +4,7 @@
  * the batteries and sources on the other. Neither can be more than their positive sides can bring, or take away.
  * For a conductor on a loop both sides are the whole metal.
  */
-import type { Network, NodeIndex } from '#core/network';
+import type { Form, NodeIndex } from '#core/network';
 import { asIs, branchArcs, standsOnAnother, type PositiveSide } from './fault-graph.ts';
 import { flowTree, type FlowTree, type TreeFlow } from './tree-flow.ts';
 
@@ -12,7 +12,7 @@ import { flowTree, type FlowTree, type TreeFlow } from './tree-flow.ts';
 export type ReturnBound = (branch: number, end: 'from' | 'to') => number;
 
 /** @param positive tree of the positive side */
-export function returnBounds(network: Network, side: PositiveSide, positive: FlowTree): ReturnBound {
+export function returnBounds(network: Form, side: PositiveSide, positive: FlowTree): ReturnBound {
 	const { nodeCount, branches, loads, sources, batteries } = network;
 	const isPositive = (node: NodeIndex): boolean => network.poles[node] === 'positive';
 	// Where the positive side has nothing but branches its tree serves for the negative metal as well.
@@ -54,7 +54,7 @@ export function returnBounds(network: Network, side: PositiveSide, positive: Flo
 }
 
 /** What all supplies can bring to a positive node, also by way of loads and sources that end on positive metal. */
-function arrivingAt(network: Network, side: PositiveSide, positive: FlowTree): TreeFlow {
+function arrivingAt(network: Form, side: PositiveSide, positive: FlowTree): TreeFlow {
 	const arcs = [...side.arcs];
 	const supplies = side.supplies.slice();
 	for (const { positive, negative } of [...network.loads, ...network.sources]) {
@@ -67,7 +67,7 @@ function arrivingAt(network: Network, side: PositiveSide, positive: FlowTree): T
 }
 
 /** Loads and sources, which a fault shorts. */
-function sinksOf({ nodeCount, loads, sources }: Network): Float64Array {
+function sinksOf({ nodeCount, loads, sources }: Form): Float64Array {
 	const sinks = new Float64Array(nodeCount);
 	for (const { positive } of [...loads, ...sources]) sinks[positive] = Infinity;
 	return sinks;

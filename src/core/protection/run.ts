@@ -3,7 +3,7 @@
  * for a short way between the point where its circuit begins and its device; this measures that way.
  */
 import type { ConductorEnd, ConductorId } from '#core/diagram';
-import { byForm, type BatteryBranch, type Branch, type Network, type NodeIndex, type SourceBranch } from '#core/network';
+import { byForm, type BatteryBranch, type Wire, type Form, type NodeIndex, type SourceBranch } from '#core/network';
 import { protectionOf } from './let-through.ts';
 import { once } from './once.ts';
 
@@ -35,7 +35,7 @@ export interface RunMeasures {
  *
  * Null for a negative conductor: its protection stands in the positive one, wherever that is.
  */
-export function unprotectedRun(network: Network, conductor: ConductorId, end: ConductorEnd, measures: RunMeasures): UnprotectedRun | null {
+export function unprotectedRun(network: Form, conductor: ConductorId, end: ConductorEnd, measures: RunMeasures): UnprotectedRun | null {
 	const index = network.branchOfConductor.get(conductor);
 	if (index === undefined) throw new Error(`There is no conductor "${conductor}" in the network.`);
 	const ends = network.nodeOfEnd.get(conductor)!;
@@ -77,7 +77,7 @@ export function unprotectedRun(network: Network, conductor: ConductorId, end: Co
 type Distances = ReadonlyMap<NodeIndex, number>;
 
 /** Distance along conductors to every node that can be walked to (Dijkstra, without a heap: runs are short). */
-function walk(network: Network, start: NodeIndex, measures: RunMeasures, mayPass: (branch: Branch, from: NodeIndex) => boolean): Distances {
+function walk(network: Form, start: NodeIndex, measures: RunMeasures, mayPass: (branch: Wire, from: NodeIndex) => boolean): Distances {
 	const reached = new Map([[start, 0]]);
 	const settled = new Map<NodeIndex, number>();
 	while (reached.size > 0) {
@@ -96,7 +96,7 @@ function walk(network: Network, start: NodeIndex, measures: RunMeasures, mayPass
 }
 
 /** What a branch can bring to the node `to` from its other end. */
-function feedA(network: Network, branch: Branch, to: NodeIndex): number {
+function feedA(network: Form, branch: Wire, to: NodeIndex): number {
 	if (branch.origin.kind !== 'conductor') return branch.device?.ratingA ?? Infinity;
 	const { from } = network.nodeOfEnd.get(branch.origin.id)!;
 	return protectionOf(network, branch.origin.id)[from === to ? 'to' : 'from'].currentA;
@@ -109,7 +109,7 @@ interface Feed {
 	readonly currentA: number;
 }
 
-function feeds(network: Network, conductor: number, region: Distances): Feed[] {
+function feeds(network: Form, conductor: number, region: Distances): Feed[] {
 	const found: Feed[] = [];
 	const { batteriesAt, sourcesAt } = suppliesOf(network);
 	for (const [node, distanceM] of region) {
@@ -160,13 +160,13 @@ const suppliesOf = byForm(({ batteries, sources, loads }): Supplies => {
 });
 
 /** True when a battery or source can feed this node without passing the conductor or the region. */
-function isSupplied(network: Network, start: NodeIndex, conductor: number, region: Distances): boolean {
+function isSupplied(network: Form, start: NodeIndex, conductor: number, region: Distances): boolean {
 	const { posts } = suppliesOf(network);
 	return reaches(network, start, conductor, region, (node) => posts.has(node));
 }
 
 function reaches(
-	{ branches, branchesAt }: Network,
+	{ branches, branchesAt }: Form,
 	start: NodeIndex,
 	conductor: number,
 	barred: Distances,
@@ -183,7 +183,7 @@ function reaches(
 	return false;
 }
 
-function onward(network: Network, conductor: number, beyond: Distances, upstream: Distances): { nearestM: number | null; beyondA: number } {
+function onward(network: Form, conductor: number, beyond: Distances, upstream: Distances): { nearestM: number | null; beyondA: number } {
 	const { loaded } = suppliesOf(network);
 	const barred = new Map([...upstream, ...beyond]);
 	let nearestM: number | null = null;

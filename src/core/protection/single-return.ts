@@ -2,7 +2,7 @@
  * Most returns serve one load: what a fault can send through such a one is what can reach that load's positive
  * terminal, limited by the same devices, and needs no flow of its own.
  */
-import { unionFind, type LoadBranch, type Network, type SourceBranch } from '#core/network';
+import { unionFind, type LoadBranch, type Form, type SourceBranch } from '#core/network';
 import type { FlowTree } from './tree-flow.ts';
 
 /** The one load or source behind this end of a branch between negative nodes; null when there are others, or a supply. */
@@ -14,7 +14,7 @@ export type SingleReturn = (branch: number, end: 'from' | 'to') => LoadBranch | 
  *
  * @param metal tree of all branches
  */
-export function singleReturns(network: Network, metal: FlowTree): SingleReturn {
+export function singleReturns(network: Form, metal: FlowTree): SingleReturn {
 	if (!isPlain(network)) return () => null;
 	const { nodeCount, loads, sources, batteries, branches } = network;
 	const users = [...loads, ...sources];
@@ -36,7 +36,7 @@ export function singleReturns(network: Network, metal: FlowTree): SingleReturn {
 	};
 }
 
-function isPlain({ nodeCount, branches, batteries, sources, loads, poles }: Network): boolean {
+function isPlain({ nodeCount, branches, batteries, sources, loads, poles }: Form): boolean {
 	const supplies = [...batteries, ...sources];
 	if (supplies.some(({ positive, negative }) => poles[positive] !== 'positive' || poles[negative] !== 'negative')) return false;
 	if (loads.some(({ positive, negative }) => poles[positive] === 'negative' || poles[negative] === 'positive')) return false;

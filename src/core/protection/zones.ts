@@ -1,4 +1,4 @@
-import { unionFind, type Network } from '#core/network';
+import { unionFind, type Form } from '#core/network';
 import { bridgesOf } from './bridges.ts';
 
 /** Metal that no fuse or breaker interrupts, with every switch closed. */
@@ -10,7 +10,7 @@ export interface Zones {
 	onLoop(branch: number): number | null;
 }
 
-export function zonesOf({ nodeCount, branches }: Network): Zones {
+export function zonesOf({ nodeCount, branches }: Form): Zones {
 	const free = branches.filter(({ device }) => !device);
 	const isBridge = bridgesOf(
 		nodeCount,

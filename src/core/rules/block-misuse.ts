@@ -4,7 +4,7 @@ import { thread } from '#core/tables';
 import { ampsText, compactNumber } from '#core/units';
 import { exceeds } from './conductor-words.ts';
 import { defineRule } from './define.ts';
-import { plateDrawA } from './stack-currents.ts';
+import { continuousCaseIds, plateDrawA } from './stack-currents.ts';
 import type { Study, WorstCurrent } from './study.ts';
 import { conductorSubject, partSubject, studSubject } from './subjects.ts';
 import { capital, partName } from './words.ts';
@@ -74,11 +74,11 @@ export const blockMisuse = defineRule({
 });
 
 function plateCurrent(study: Study, block: PartId): WorstCurrent {
+	const draw = plateDrawA(study, block);
 	let worst: WorstCurrent = { currentA: 0, caseId: null };
-	for (const { id, point, operatingCase } of study.cases) {
-		if (point.status !== 'solved' || operatingCase.duration !== 'continuous') continue;
-		const currentA = Math.abs(plateDrawA(study, block, point.branchA));
-		if (currentA > worst.currentA) worst = { currentA, caseId: id };
+	for (const [i, caseId] of continuousCaseIds(study).entries()) {
+		const currentA = Math.abs(draw(i));
+		if (currentA > worst.currentA) worst = { currentA, caseId };
 	}
 	return worst;
 }

@@ -5,12 +5,12 @@ import { createMemory, type Memory } from '#core/memory';
 import { buildNetwork, formOf, usedLengthM, type Network, type Pole } from '#core/network';
 import { describe } from '#core/parts';
 import { greatestDevice, profileOf } from '#core/profiles';
-import { protectionOf } from '#core/protection';
+import { letThroughBound, protectionOf } from '#core/protection';
 import { solveCase } from '#core/solver';
 import { stackPlaces, stacksOf } from '#core/studs';
 import { settled } from '#core/units';
 import { netsOf } from './nets.ts';
-import type { CaseResult, ConductorView, PartView, Study, WorstCurrent } from './study.ts';
+import type { CaseCurrent, CaseResult, ConductorView, PartView, Study, WorstCurrent } from './study.ts';
 import { conductorName, studName } from './words.ts';
 
 /** @param memory of earlier states of the diagram; the study is the same without it */
@@ -21,6 +21,9 @@ export function buildStudy(diagram: Diagram, memory: Memory = createMemory()): S
 	const cases = once(() => solveCases(diagram, network(), memory));
 	const atRest = once(() => memory.keep('at rest', [network()], () => solveCase(network(), 'at-rest', AT_REST)));
 	const worst = once(() => memory.keep('worst', [network(), cases()], () => worstByBranch(network(), cases(), memory)));
+	const continuousA = once(() =>
+		memory.keep('continuous amps', [network(), cases()], () => continuousByBranch(network(), cases(), memory))
+	);
 	const parts = once(() => viewParts(diagram, memory));
 	const conductors = once(() => viewConductors());
 	// What lands where, the form tells.
@@ -89,6 +92,9 @@ export function buildStudy(diagram: Diagram, memory: Memory = createMemory()): S
 		get network() {
 			return network();
 		},
+		get form() {
+			return network();
+		},
 		get nets() {
 			return nets();
 		},
@@ -115,8 +121,10 @@ export function buildStudy(diagram: Diagram, memory: Memory = createMemory()): S
 		conductorName: (id) => conductorName(found(diagram.conductors[id], `conductor "${id}"`), studNameOf),
 		studName: studNameOf,
 		protection: (id) => protectionOf(network(), id),
+		letThroughBound: (id) => letThroughBound(network(), id),
 		stack: (key) => stackByKey().get(key),
-		branchCurrent: (index) => found(worst().continuous[index], `branch ${index}`)
+		branchCurrent: (index) => found(worst().continuous[index], `branch ${index}`),
+		continuousA: (index) => found(continuousA()[index], `branch ${index}`)
 	};
 }
 
@@ -174,6 +182,20 @@ function worstByBranch({ branches }: Network, cases: readonly CaseResult[], memo
 		),
 		all: worst('worst of all', solved)
 	};
+}
+
+/** By branch. Where no current has changed the list is the one before. */
+function continuousByBranch({ branches }: Network, cases: readonly CaseResult[], memory: Memory): readonly (readonly CaseCurrent[])[] {
+	const among = cases.filter(({ point, operatingCase }) => point.status === 'solved' && operatingCase.duration === 'continuous');
+	const before = memory.recall('amps') as { readonly among: readonly CaseResult[]; readonly amps: (readonly CaseCurrent[])[] } | undefined;
+	const isAlike = before?.among.length === among.length && among.every(({ id }, i) => id === before.among[i]!.id);
+	const amps = branches.map((_, index): readonly CaseCurrent[] => {
+		const known = isAlike ? before.amps[index] : undefined;
+		if (known?.every(({ amps }, i) => Object.is(amps, among[i]!.point.branchA[index]))) return known;
+		return among.map(({ id, point }) => ({ caseId: id, amps: point.branchA[index]! }));
+	});
+	memory.store('amps', { among, amps });
+	return amps;
 }
 
 const byId = <View extends { readonly id: string }>(views: readonly View[]): ReadonlyMap<string, View> =>

@@ -1,6 +1,6 @@
 /** Walks over metal that no fuse or breaker interrupts, with every switch closed. */
 import { studKey, type ConductorEnd, type ConductorId, type StudKey } from '#core/diagram';
-import { unionFind, type Branch, type NodeIndex } from '#core/network';
+import { unionFind, type NodeIndex, type Wire } from '#core/network';
 import type { ConductorView, Study } from './study.ts';
 import { ofForm } from './watch.ts';
 
@@ -13,7 +13,7 @@ export interface DeviceFree {
 	/** Conductors that end on a metal. */
 	conductorsAt(metal: MetalIndex): readonly ConductorView[];
 	/** Branches of fuses and breakers that end on a metal. */
-	devicesAt(metal: MetalIndex): readonly Branch[];
+	devicesAt(metal: MetalIndex): readonly Wire[];
 	/** Stud of a battery's terminal on a metal, a positive one if there is; null when there is none. */
 	batteryAt(metal: MetalIndex): StudKey | null;
 	hasLoad(metal: MetalIndex): boolean;

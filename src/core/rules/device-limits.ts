@@ -1,5 +1,5 @@
 /** What fuses and breakers are made for, and how they are named together. */
-import type { Branch } from '#core/network';
+import type { Wire } from '#core/network';
 import type { ProtectiveDevice } from '#core/parts';
 import { breakingCapacityA, fuseFamily, type Sourced } from '#core/tables';
 import { deviceName } from './conductor-words.ts';
@@ -8,14 +8,14 @@ import type { Study } from './study.ts';
 import { derived } from './watch.ts';
 import { listed, partName } from './words.ts';
 
-export interface DeviceBranch extends Branch {
+export interface DeviceBranch extends Wire {
 	readonly device: ProtectiveDevice;
-	readonly origin: Extract<Branch['origin'], { kind: 'link' }>;
+	readonly origin: Extract<Wire['origin'], { kind: 'link' }>;
 }
 
 /** In the network's order. */
-export const devicesOf = derived(({ network }): readonly DeviceBranch[] =>
-	network.branches.filter((branch): branch is DeviceBranch => branch.device !== null && branch.origin.kind === 'link')
+export const devicesOf = derived(({ form }): readonly DeviceBranch[] =>
+	form.branches.filter((branch): branch is DeviceBranch => branch.device !== null && branch.origin.kind === 'link')
 );
 
 const GIVEN = 'the value given for the part';

@@ -4,49 +4,28 @@ import type { AnyReport, Rule } from './define.ts';
 import type { Finding } from './finding.ts';
 import { numbersOf } from './numbers.ts';
 import type { Study } from './study.ts';
-import { watch, type Reads } from './watch.ts';
+import { ledgerOf, type StudyLedger } from './watch.ts';
 
-export const findingsOf = (rule: Rule, study: Study, memory: Memory): readonly Finding[] =>
-	rule.each ? findingsOfEach(rule, rule.each, study, memory) : findingsOfWhole(rule, study, memory);
+/** @param memory of earlier states: the rule is asked again only about what has changed for it */
+export const findingsOf = (rule: Rule, study: Study, memory: Memory): readonly Finding[] => {
+	const ledger = ledgerOf(study, memory);
+	const { said } = memory.keep(rule, [], () => sayingOf(rule));
+	return said(ledger);
+};
 
-interface KeptWhole {
-	readonly findings: readonly Finding[];
-	readonly reads: Reads;
-}
-
-function findingsOfWhole(rule: Rule, study: Study, memory: Memory): readonly Finding[] {
-	const before = memory.recall(rule) as KeptWhole | undefined;
-	if (before?.reads.hold(study)) return before.findings;
-	const watched = watch(study);
-	const findings = asBefore(before?.findings ?? [], findingsFrom(rule, rule.check(watched.study), watched.study));
-	memory.store(rule, { findings, reads: watched.reads } satisfies KeptWhole);
-	return findings;
-}
-
-interface KeptEach extends KeptWhole {
-	/** Those judged so far, and what was said of them where anything was. */
-	readonly things: readonly object[];
-	readonly said: ReadonlyMap<object, readonly Finding[]>;
-	/** Of the study apart from the things themselves, for all of them. */
-	readonly reads: Reads;
-}
-
-function findingsOfEach(rule: Rule, { of, check }: NonNullable<Rule['each']>, study: Study, memory: Memory): readonly Finding[] {
-	const known = memory.recall(rule) as KeptEach | undefined;
-	const before = known?.reads.hold(study) ? known : null;
-	const things: readonly object[] = study[of];
-	if (before?.things === things) return before.findings;
-
-	const watched = watch(study, before?.reads);
-	const wasJudged = memberOf(before?.things ?? []);
-	const said = new Map<object, readonly Finding[]>();
-	things.forEach((thing, i) => {
-		const findings = wasJudged(thing, i) ? before?.said.get(thing) : findingsFrom(rule, check(thing, watched.study), watched.study);
-		if (findings && findings.length > 0) said.set(thing, findings);
-	});
-	const findings = asBefore(known?.findings ?? [], [...said.values()].flat());
-	memory.store(rule, { things, said, findings, reads: watched.reads } satisfies KeptEach);
-	return findings;
+/** What a rule says, as the ledger keeps it. */
+function sayingOf(rule: Rule): { readonly said: (ledger: StudyLedger) => readonly Finding[] } {
+	let before: readonly Finding[] = [];
+	const { each } = rule;
+	const whole = (study: Study): readonly Finding[] => findingsFrom(rule, rule.check(study), study);
+	const things = (study: Study): readonly object[] => study[each!.of];
+	const about = (study: Study, thing: object): readonly Finding[] => findingsFrom(rule, each!.check(thing, study), study);
+	return {
+		said(ledger) {
+			const now = each ? ledger.gather(things, about) : ledger.derive(whole);
+			return now === before ? before : (before = asBefore(before, now));
+		}
+	};
 }
 
 /** What says the same as before is the same finding, so that whoever shows it need not look at it again. */
@@ -57,12 +36,6 @@ function asBefore(before: readonly Finding[], now: readonly Finding[]): readonly
 		return known && isAlike(known, finding) ? known : finding;
 	});
 	return isSame(before, shared) ? before : shared;
-}
-
-/** By place, which an edit seldom changes; else anywhere. */
-function memberOf(things: readonly object[]): (thing: object, place: number) => boolean {
-	let all: ReadonlySet<object> | null = null;
-	return (thing, place) => things[place] === thing || (things.length > 0 && (all ??= new Set(things)).has(thing));
 }
 
 const findingsFrom = (rule: Rule, reports: Iterable<unknown>, study: Study): readonly Finding[] =>

@@ -3,14 +3,14 @@
  * a conductor has at most one fault, and conductors further along with the same fault are counted with the first.
  */
 import type { ConductorEnd, ConductorId, StudKey } from '#core/diagram';
-import type { Branch } from '#core/network';
+import type { Wire } from '#core/network';
 import type { GreatestDevice } from '#core/profiles';
-import { letThroughBound, unprotectedRun, type LetThrough, type UnprotectedRun } from '#core/protection';
+import { unprotectedRun, type LetThrough, type UnprotectedRun } from '#core/protection';
 import type { Sourced } from '#core/tables';
 import { exceeds } from './conductor-words.ts';
 import { deviceFree, endKey, otherEnd, walk, type DeviceFree } from './device-free.ts';
 import type { ConductorView, Study } from './study.ts';
-import { derived, derivedOf } from './watch.ts';
+import { derived, gathered } from './watch.ts';
 
 /** Where the current that is too large for a conductor comes from, and how far it runs unprotected. */
 interface Run {
@@ -38,7 +38,7 @@ export interface OvercurrentFault {
 	readonly opposite: LetThrough;
 	readonly run: Run;
 	/** The one device at the far side, and the unprotected length up to it. */
-	readonly device: { readonly branch: Branch; readonly lengthM: number } | null;
+	readonly device: { readonly branch: Wire; readonly lengthM: number } | null;
 	/** Conductors beyond this one that the same repair protects. */
 	readonly alike: readonly ConductorId[];
 }
@@ -48,15 +48,16 @@ export const overcurrentFaults = derived((study): readonly OvercurrentFault[] =>
 
 type Fault = Omit<OvercurrentFault, 'alike'>;
 
-const faultsAlone = derived((study): readonly Fault[] =>
-	study.conductors.flatMap((view) => {
+const faultsAlone = gathered(
+	(study) => study.conductors,
+	(study, view): readonly Fault[] => {
 		if (view.pole !== 'positive' || view.conductor.use === 'cranking') return [];
 		// The quick bound clears most conductors of a large diagram.
-		return exceeds(letThroughBound(study.network, view.id), view.limit.currentA) ? faultOf(study, view) : [];
-	})
+		return exceeds(study.letThroughBound(view.id), view.limit.currentA) ? faultOf(study, view) : [];
+	}
 );
 
-const faultOf = derivedOf((study, view: ConductorView): readonly Fault[] => {
+function faultOf(study: Study, view: ConductorView): readonly Fault[] {
 	const metal = deviceFree(study);
 	const isOverfed = (end: ConductorEnd): boolean => exceeds(study.protection(view.id)[end].currentA, view.limit.currentA);
 	const faulty = (['from', 'to'] as const).flatMap((end) => {
@@ -74,10 +75,10 @@ const faultOf = derivedOf((study, view: ConductorView): readonly Fault[] => {
 	if (faulty.length === 2)
 		return [{ ...fault, kind: from.currentA === Infinity || to.currentA === Infinity ? 'unprotected' : 'oversized' }];
 	return [{ ...fault, kind: kindOf(study, metal, fault) }];
-});
+}
 
 function kindOf(study: Study, metal: DeviceFree, { view, limit, end, letThrough, opposite, device }: Omit<Fault, 'kind'>): Fault['kind'] {
-	const [own, ...more] = letThrough.limitedBy.map(({ part, link }) => study.network.branchOfLink.get(`${part}.${link}`));
+	const [own, ...more] = letThrough.limitedBy.map(({ part, link }) => study.form.branchOfLink.get(`${part}.${link}`));
 	const near = metal.metalOfEnd(view, end);
 	if (own !== undefined && more.length === 0 && metal.devicesAt(near).some(({ index }) => index === own)) return 'oversized';
 
@@ -94,7 +95,7 @@ function kindOf(study: Study, metal: DeviceFree, { view, limit, end, letThrough,
 }
 
 /** Beyond a device lie chargers or converter outputs and no load: it is their device, not one for loads further on. */
-function isOnlySources(metal: DeviceFree, device: Branch, nearSide: number): boolean {
+function isOnlySources(metal: DeviceFree, device: Wire, nearSide: number): boolean {
 	const beyond = [device.a, device.b].map(metal.metalOf).find((side) => side !== nearSide)!;
 	const reached = [...walk(metal, beyond, () => true)].map(({ metal: at }) => at);
 	return (
@@ -126,7 +127,7 @@ function runTo(study: Study, metal: DeviceFree, view: ConductorView, end: Conduc
 			const stepsDown = !isUnlimited && exceeds(other.limit.currentA, own);
 			return stepsDown ? Infinity : other.limit.currentA * (1 + 1e-6);
 		};
-		const measured = unprotectedRun(study.network, view.id, end, {
+		const measured = unprotectedRun(study.form, view.id, end, {
 			lengthM: (id) => study.conductor(id).lengthM,
 			limitA: (id) => limitA(study.conductor(id))
 		});

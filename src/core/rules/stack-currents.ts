@@ -1,9 +1,8 @@
 /** Currents that the things on a stud bring to it, as drawn and in every case. */
-import type { PartId, StackItem } from '#core/diagram';
-import { isAlike } from '#core/memory';
+import type { CaseId, PartId, StackItem, StudKey } from '#core/diagram';
 import type { Stack, TerminalCurrents } from '#core/studs';
 import type { Study, WorstCurrent } from './study.ts';
-import { derived } from './watch.ts';
+import { derived, derivedOf } from './watch.ts';
 import { partIds } from './wiring.ts';
 
 export interface StackCurrents extends TerminalCurrents {
@@ -12,34 +11,15 @@ export interface StackCurrents extends TerminalCurrents {
 }
 
 /** Worked out once for each stack, whoever asks. */
-export function stackCurrents(study: Study, stack: Stack): StackCurrents {
-	const known = knownCurrents(study);
-	let currents = known.get(stack);
-	if (!currents) known.set(stack, (currents = asBefore(stack, findCurrents(study, stack))));
-	return currents;
-}
+export const stackCurrents = (study: Study, stack: Stack): StackCurrents =>
+	study.stack(stack.key) === stack ? currentsAt(study, stack.key) : findCurrents(study, stack);
 
-const latest = new WeakMap<Stack, StackCurrents>();
-
-/** Currents equal to those found last are the same object: what follows from them is then known as well. */
-function asBefore(stack: Stack, now: StackCurrents): StackCurrents {
-	const before = latest.get(stack);
-	if (before && isAlike(before, now)) return before;
-	latest.set(stack, now);
-	return now;
-}
-
-/** Filled as it is asked for; what the currents are made of is read at once, so that it does not outlive that. */
-const knownCurrents = derived(({ network, cases, parts }): WeakMap<Stack, StackCurrents> => {
-	void [network.branches, cases, parts];
-	return new WeakMap();
-});
+const currentsAt = derivedOf((study, key: StudKey): StackCurrents => findCurrents(study, study.stack(key)!));
 
 function findCurrents(study: Study, stack: Stack): StackCurrents {
 	const layers = layersWithCurrent(stack);
-	const byCase = study.cases
-		.filter(({ point, operatingCase }) => point.status === 'solved' && operatingCase.duration === 'continuous')
-		.map(({ id, point }) => ({ caseId: id, injectedA: layers.map((index) => injectedA(study, stack.layers[index]!.item, point.branchA)) }));
+	const brought = layers.map((index) => broughtTo(study, stack.layers[index]!.item));
+	const byCase = continuousCaseIds(study).map((caseId, i) => ({ caseId, injectedA: brought.map((amps) => amps(i)) }));
 
 	let largest: WorstCurrent = { currentA: 0, caseId: null };
 	for (const { caseId, injectedA } of byCase) {
@@ -48,6 +28,11 @@ function findCurrents(study: Study, stack: Stack): StackCurrents {
 	}
 	return { layers, byCase, largest };
 }
+
+/** Continuous cases that have currents, in their order. */
+export const continuousCaseIds = derived((study): readonly CaseId[] =>
+	study.cases.flatMap(({ id, point, operatingCase }) => (point.status === 'solved' && operatingCase.duration === 'continuous' ? [id] : []))
+);
 
 const withCurrent = new WeakMap<Stack, readonly number[]>();
 
@@ -61,27 +46,30 @@ function layersWithCurrent(stack: Stack): readonly number[] {
 	return layers;
 }
 
-function injectedA(study: Study, item: StackItem, branchA: Float64Array): number {
-	const { network } = study;
+/** Amps that a lug or a block brings to its stud, by continuous case. */
+function broughtTo(study: Study, item: StackItem): (caseIndex: number) => number {
+	const { form } = study;
 	if (item.kind === 'lug') {
-		const index = network.branchOfConductor.get(item.conductor);
-		if (index === undefined) return 0;
+		const index = form.branchOfConductor.get(item.conductor);
+		if (index === undefined) return () => 0;
+		const current = study.continuousA(index);
 		// Branches run from the conductor's `from` to its `to`.
-		return item.end === 'to' ? branchA[index]! : -branchA[index]!;
+		return item.end === 'to' ? (i) => current[i]!.amps : (i) => -current[i]!.amps;
 	}
-	return item.kind === 'block' && partIds(study).has(item.block) ? -plateDrawA(study, item.block, branchA) : 0;
+	if (item.kind !== 'block' || !partIds(study).has(item.block)) return () => 0;
+	const draw = plateDrawA(study, item.block);
+	return (i) => -draw(i);
 }
 
-/** Amps a block's plate takes from the stud it sits on, all its fuses together. */
-export function plateDrawA({ part, network }: Study, block: PartId, branchA: Float64Array): number {
-	const { terminals, links } = part(block);
+/** Amps a block's plate takes from the stud it sits on, all its fuses together, by continuous case. */
+export function plateDrawA(study: Study, block: PartId): (caseIndex: number) => number {
+	const { terminals, links } = study.part(block);
 	const plates = new Set(terminals.filter(({ mountingPlate }) => mountingPlate).map(({ id }) => id));
-	let drawA = 0;
-	for (const link of links) {
-		const index = network.branchOfLink.get(`${block}.${link.id}`);
-		if (index === undefined || !('between' in link)) continue;
-		if (plates.has(link.between[0])) drawA += branchA[index]!;
-		if (plates.has(link.between[1])) drawA -= branchA[index]!;
-	}
-	return drawA;
+	const flows = links.flatMap((link) => {
+		const index = study.form.branchOfLink.get(`${block}.${link.id}`);
+		if (index === undefined || !('between' in link)) return [];
+		const sense = (plates.has(link.between[0]) ? 1 : 0) - (plates.has(link.between[1]) ? 1 : 0);
+		return sense === 0 ? [] : [{ sense, current: study.continuousA(index) }];
+	});
+	return (i) => flows.reduce((sum, { sense, current }) => sum + sense * current[i]!.amps, 0);
 }

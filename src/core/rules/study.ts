@@ -5,7 +5,7 @@
 import type { CaseId, Conductor, ConductorId, Diagram, OperatingCase, PartId, StudKey } from '#core/diagram';
 import type { Faults } from '#core/faults';
 import type { Memory } from '#core/memory';
-import type { Branch, Network, Pole } from '#core/network';
+import type { Branch, Form, Network, Pole } from '#core/network';
 import type { PartDescription } from '#core/parts';
 import type { Ampacity, GreatestDevice, Profile } from '#core/profiles';
 import type { ConductorProtection } from '#core/protection';
@@ -23,6 +23,11 @@ export interface WorstCurrent {
 	/** Magnitude, amps. */
 	readonly currentA: number;
 	readonly caseId: CaseId | null;
+}
+
+export interface CaseCurrent {
+	readonly caseId: CaseId;
+	readonly amps: number;
 }
 
 export interface ConductorView {
@@ -55,6 +60,8 @@ export interface Study {
 	readonly memory: Memory;
 	readonly profile: Profile;
 	readonly network: Network;
+	/** The network whatever its resistances: a rule that asks for it is left alone when a length or a size changes. */
+	readonly form: Form;
 	/** Metal joined with every switch closed, and the open-circuit volts between its nets. */
 	readonly nets: Nets;
 	/** In the cases' order. */
@@ -72,6 +79,8 @@ export interface Study {
 	/** "B1 +" for "B1.pos". */
 	studName(key: StudKey): string;
 	protection(id: ConductorId): ConductorProtection;
+	/** Never below `protection(id).currentA`, and quick. */
+	letThroughBound(id: ConductorId): number;
 	/** Short-circuit currents. */
 	readonly faults: Faults;
 	/** Stacks of all studs with something on them. */
@@ -79,4 +88,6 @@ export interface Study {
 	stack(key: StudKey): Stack | undefined;
 	/** Greatest current of a branch over continuous cases. */
 	branchCurrent(branchIndex: number): WorstCurrent;
+	/** Amps of a branch in each continuous case that has currents, positive from a to b. */
+	continuousA(branchIndex: number): readonly CaseCurrent[];
 }

@@ -1,154 +1,53 @@
 /**
- * What is read of a study, written down while it is read: a result stands for as long as all of that is the same. So
- * nothing has to be declared, and what reads everything is simply worked out again.
+ * What is read of a study is written down while it is read (`Ledger`), so that nothing has to be declared: what a rule
+ * said, and what was worked out for it, stands for as long as all that it read is the same.
  */
-import { isSame } from '#core/memory';
+import { Ledger, type Memory } from '#core/memory';
 import { formOf, ofSameForm, type Network } from '#core/network';
 import type { Diagram } from '#core/diagram';
 import type { Study } from './study.ts';
+import { watchedFaults } from './watch-faults.ts';
 
-/** A question to a study; the same question is the same function. */
-type Question = (study: Study) => unknown;
-type QuestionOf = (study: Study, about: never) => unknown;
+export type StudyLedger = Ledger<Study, Study>;
 
-/** What was read. */
-export class Reads {
-	readonly #answers = new Map<Question, unknown>();
-	readonly #about = new Map<QuestionOf, Map<unknown, unknown>>();
+const LEDGER = Symbol('ledger');
+const ledgers = new WeakMap<Study, StudyLedger>();
 
-	/** Whether all of it is the same in another study. */
-	hold(study: Study): boolean {
-		for (const [question, answer] of this.#answers) if (!Object.is(question(study), answer)) return false;
-		for (const [question, known] of this.#about) {
-			for (const [about, answer] of known) if (!Object.is(answerOf(question, study, about), answer)) return false;
-		}
-		return true;
-	}
-
-	/** Takes over what others have read of the same study. */
-	add(others: Reads): void {
-		for (const [question, answer] of others.#answers) this.#answers.set(question, answer);
-		for (const [question, known] of others.#about) {
-			const own = this.about(question);
-			for (const [about, answer] of known) own.set(about, answer);
-		}
-	}
-
-	note(question: Question, answer: unknown): void {
-		this.#answers.set(question, answer);
-	}
-
-	/** Answers to a question, by what it is about. */
-	about(question: QuestionOf): Map<unknown, unknown> {
-		let known = this.#about.get(question);
-		if (!known) this.#about.set(question, (known = new Map()));
-		return known;
-	}
-}
-
-interface Watcher {
-	readonly base: Study;
-	readonly reads: Reads;
-}
-
-const watchers = new WeakMap<Study, Watcher>();
-
-/**
- * A study that answers as the given one does.
- *
- * @param reads what was read before and holds for this study; more is added to it
- */
-export function watch(study: Study, reads = new Reads()): { readonly study: Study; readonly reads: Reads } {
-	const base = watchers.get(study)?.base ?? study;
-	const asks: Asks = (question) => {
-		// A study gives one answer: asking once is enough.
-		let asked: { readonly answer: ReturnType<typeof question> } | null = null;
-		return () => {
-			if (!asked) {
-				asked = { answer: question(base) };
-				reads.note(question, asked.answer);
-			}
-			return asked.answer;
-		};
-	};
-	const asksAbout: AsksAbout = (question) => {
-		let known: Map<unknown, unknown> | null = null;
-		return (about) => {
-			known ??= reads.about(question);
-			let answer = known.get(about) as ReturnType<typeof question> | undefined;
-			if (answer === undefined) known.set(about, (answer = question(base, about)));
-			return answer;
-		};
-	};
-	const watched = watchedStudy(base, asks, asksAbout);
-	watchers.set(watched, { base, reads });
-	return { study: watched, reads };
-}
-
-const GONE = Symbol('gone');
-
-/** What is asked about may not be there any more. */
-function answerOf(question: QuestionOf, study: Study, about: unknown): unknown {
-	try {
-		return question(study, about as never);
-	} catch {
-		return GONE;
-	}
+/** The one in which a watched study is written down; for any other study that of its memory. */
+export function ledgerOf(study: Study, memory: Memory = study.memory): StudyLedger {
+	const own = ledgers.get(study);
+	if (own) return own;
+	const ledger = memory.keep(LEDGER, [], (): StudyLedger => new Ledger((base) => watched(base, ledger)));
+	ledger.enter(study);
+	return ledger;
 }
 
 /**
  * What several rules need: worked out once for a study, and used for the next one as well while all that it read is
  * the same. Who asks for it has read it, not what it is made of.
  */
-export function derived<Value>(work: (study: Study) => Value): (study: Study) => Value {
-	interface Kept {
-		/** The last one it is known to hold for. */
-		study: Study;
-		readonly value: Value;
-		readonly reads: Reads;
-	}
-	const of = (base: Study): Value => {
-		const before = base.memory.recall(of) as Kept | undefined;
-		if (before && (before.study === base || before.reads.hold(base))) {
-			before.study = base;
-			return before.value;
-		}
-		const { study, reads } = watch(base);
-		const value = sameList(before?.value, work(study));
-		base.memory.store(of, { study: base, value, reads } satisfies Kept);
-		return value;
-	};
-	return (study) => {
-		const watcher = watchers.get(study);
-		const value = of(watcher?.base ?? study);
-		watcher?.reads.note(of, value);
-		return value;
-	};
-}
+export const derived =
+	<Value>(work: (study: Study) => Value): ((study: Study) => Value) =>
+	(study) =>
+		ledgerOf(study).derive(work);
 
-/** The same for each of many things, by the thing itself; it is not noted as read, but what it is made of is. */
-export function derivedOf<Thing extends object, Value>(work: (study: Study, thing: Thing) => Value): (study: Study, thing: Thing) => Value {
-	interface Kept {
-		readonly value: Value;
-		readonly reads: Reads;
-	}
-	const known = Symbol('known');
-	return (study, thing) => {
-		const base = watchers.get(study)?.base ?? study;
-		const kept = base.memory.keep(known, [], () => new WeakMap<Thing, Kept>());
-		let of = kept.get(thing);
-		if (!of?.reads.hold(base)) {
-			const watched = watch(base);
-			kept.set(thing, (of = { value: work(watched.study, thing), reads: watched.reads }));
-		}
-		watchers.get(study)?.reads.add(of.reads);
-		return of.value;
-	};
-}
+/** The same about each of many things, by a key that outlives edits: an id, a stud's key, a node. */
+export const derivedOf =
+	<Key extends string | number, Value>(work: (study: Study, key: Key) => Value): ((study: Study, key: Key) => Value) =>
+	(study, key) =>
+		ledgerOf(study).deriveAbout(work, key);
 
-/** The list before, if it has the same members. */
-const sameList = <Value>(before: Value | undefined, now: Value): Value =>
-	Array.isArray(before) && Array.isArray(now) && isSame(before, now) ? before : now;
+/**
+ * What there is to say about each of many things, in their order: most have nothing. After an edit only those are
+ * looked at again about which something has changed.
+ */
+export const gathered =
+	<Thing extends object, Said>(
+		things: (study: Study) => readonly Thing[],
+		say: (study: Study, thing: Thing) => readonly Said[]
+	): ((study: Study) => readonly Said[]) =>
+	(study) =>
+		ledgerOf(study).gather(things, say);
 
 /**
  * What follows from the form of the network alone: what joins what, which way, through which parts. Worked out once for
@@ -157,50 +56,29 @@ const sameList = <Value>(before: Value | undefined, now: Value): Value =>
 export function ofForm<Value>(work: (study: Study) => Value): (study: Study) => Value {
 	const made = new WeakMap<object, { readonly value: Value }>();
 	return (study) => {
-		const form = formOf(study.network);
+		const form = formOf(study.form);
 		let known = made.get(form);
-		if (!known) made.set(form, (known = { value: work(watchers.get(study)?.base ?? study) }));
+		if (!known) made.set(form, (known = { value: work(ledgers.get(study)?.subject ?? study) }));
 		return known.value;
 	};
 }
 
-type Asks = <Answer>(question: (study: Study) => Answer) => () => Answer;
-type AsksAbout = <About, Answer>(question: (study: Study, about: About) => Answer) => (about: About) => Answer;
+/** A study that answers as the given one does, and notes what it was asked. */
+function watched(base: Study, ledger: StudyLedger): Study {
+	// Whoever comes back to it when the ledger has gone on to another state gets the same answers, which nobody notes.
+	const isOver = (): boolean => ledger.subject !== base;
+	const asks =
+		<Answer>(question: (study: Study) => Answer) =>
+		(): Answer =>
+			isOver() ? question(base) : ledger.ask(question);
+	const asksAbout =
+		<About extends string | number, Answer>(question: (study: Study, about: About) => Answer) =>
+		(about: About): Answer =>
+			isOver() ? question(base, about) : ledger.askAbout(question, about);
 
-function watchedStudy(base: Study, asks: Asks, asksAbout: AsksAbout): Study {
 	const { memory } = base;
-	const study = { memory, ...ABOUT(base, asks, asksAbout) };
-	for (const name of FACETS) define(study, name, asks(QUESTIONS[name]));
-	let network: Network | null = null;
-	let diagram: Diagram | null = null;
-	define(study, 'network', () => (network ??= watchedNetwork(base.network, asks)));
-	define(study, 'diagram', () => (diagram ??= watchedDiagram(base.diagram, asks)));
-	return study as unknown as Study;
-}
-
-const define = (object: object, name: string, get: () => unknown): void =>
-	void Object.defineProperty(object, name, { get, enumerable: true });
-
-const FACETS = [
-	'profile',
-	'nets',
-	'cases',
-	'atRest',
-	'parts',
-	'conductors',
-	'faults',
-	'stacks'
-] as const satisfies readonly (keyof Study)[];
-const QUESTIONS = Object.fromEntries(FACETS.map((name) => [name, (study: Study) => study[name]])) as Record<
-	(typeof FACETS)[number],
-	Question
->;
-
-/** What a study answers about one thing: noted for that thing alone, or where that seldom matters for all. */
-const ABOUT = (base: Study, asks: Asks, asksAbout: AsksAbout) => {
-	const allParts = asks(QUESTIONS.parts);
-	const wholeForm = asks(form);
-	return {
+	const [allParts, wholeForm] = [asks(QUESTIONS.parts), asks(form)];
+	const about = {
 		part(id: string) {
 			allParts();
 			return base.part(id);
@@ -213,28 +91,65 @@ const ABOUT = (base: Study, asks: Asks, asksAbout: AsksAbout) => {
 			wholeForm();
 			return base.protection(id);
 		},
+		letThroughBound(id: string) {
+			wholeForm();
+			return base.letThroughBound(id);
+		},
 		conductor: asksAbout(conductor),
 		conductorName: asksAbout(nameOfConductor),
 		stack: asksAbout(stack),
-		branchCurrent: asksAbout(branchCurrent)
+		branchCurrent: asksAbout(branchCurrent),
+		continuousA: asksAbout(continuousA)
 	};
-};
+	const study = { memory, ...about };
+	for (const name of FACETS) define(study, name, asks(QUESTIONS[name]));
+	let network: Network | null = null;
+	define(study, 'network', () => {
+		wholeForm();
+		return (network ??= watchedNetwork(base.network, asks(branches)));
+	});
+	define(study, 'form', () => {
+		wholeForm();
+		return base.form;
+	});
+	const diagram = watchedDiagram(base.diagram, asks);
+	define(study, 'diagram', () => diagram);
+	let faults: Study['faults'] | null = null;
+	define(study, 'faults', () => (faults ??= watchedFaults(base, ledger, isOver)));
+	ledgers.set(study as unknown as Study, ledger);
+	return study as unknown as Study;
+}
+
+type Asks = <Answer>(question: (study: Study) => Answer) => () => Answer;
+
+const define = (object: object, name: string, get: () => unknown): void =>
+	void Object.defineProperty(object, name, { get, enumerable: true });
+
+const FACETS = ['profile', 'nets', 'cases', 'atRest', 'parts', 'conductors', 'stacks'] as const satisfies readonly (keyof Study)[];
+const QUESTIONS = Object.fromEntries(FACETS.map((name) => [name, (study: Study) => study[name]])) as Record<
+	(typeof FACETS)[number],
+	(study: Study) => unknown
+>;
+
 const conductor = (study: Study, id: string) => study.conductor(id);
 const nameOfConductor = (study: Study, id: string) => study.conductorName(id);
 const stack = (study: Study, key: string) => study.stack(key);
 const branchCurrent = (study: Study, index: number) => study.branchCurrent(index);
+const continuousA = (study: Study, index: number) => study.continuousA(index);
 
 /** Networks of one form differ in their branches' resistances and in nothing else. */
-function watchedNetwork(network: Network, asks: Asks): Network {
-	asks(form)();
+function watchedNetwork(network: Network, readBranches: () => unknown): Network {
 	const watched = { ...network };
-	define(watched, 'branches', asks(branches));
+	define(watched, 'branches', () => {
+		readBranches();
+		return network.branches;
+	});
 	return ofSameForm(watched, network);
 }
 const form = (study: Study): unknown => formOf(study.network);
 const branches = (study: Study) => study.network.branches;
 
-const diagramQuestions = new Map<string, Question>();
+const diagramQuestions = new Map<string, (study: Study) => unknown>();
 function watchedDiagram(diagram: Diagram, asks: Asks): Diagram {
 	const watched = {};
 	for (const key of Object.keys(diagram)) {

@@ -1,0 +1,310 @@
+/**
+ * What was worked out about one state of a subject, with what was read for it, so that the next state costs only what
+ * differs. Nothing has to be declared: reading is written down while it happens. An answer stands while all that was
+ * read for it is the same by identity, and is looked into again only when somebody asks.
+ */
+import { isAlike } from './alike.ts';
+import { isSame } from './memory.ts';
+
+/** Asked of the subject itself, or about one thing of it; the question is the function. */
+type Question<Subject, Answer> = (subject: Subject) => Answer;
+type QuestionAbout<Subject, About, Answer> = (subject: Subject, about: About) => Answer;
+
+type Key = string | number;
+
+/** @typeParam View what works are given in the subject's place: it asks the ledger for all that it answers */
+export class Ledger<Subject extends object, View> {
+	readonly #viewOf: (subject: Subject) => View;
+	readonly #entries = new Map<unknown, Entry>();
+	readonly #entriesAbout = new Map<unknown, Map<Key, Entry>>();
+	#subject: Subject | null = null;
+	#view: View | null = null;
+	#reader: Reader | null = null;
+	/** Counts the states entered. */
+	#now = 0;
+	#shifts = new Map<readonly object[], Shift>();
+
+	constructor(viewOf: (subject: Subject) => View) {
+		this.#viewOf = viewOf;
+	}
+
+	get subject(): Subject | null {
+		return this.#subject;
+	}
+
+	/** The state that is asked about from now on. */
+	enter(subject: Subject): void {
+		if (subject === this.#subject) return;
+		this.#subject = subject;
+		this.#view = this.#viewOf(subject);
+		this.#shifts = new Map();
+		this.#now++;
+	}
+
+	ask<Answer>(question: Question<Subject, Answer>): Answer {
+		return this.#read(
+			this.#entry(question, () => new Asked(() => question(this.#subject!))),
+			WHOLE
+		) as Answer;
+	}
+
+	/** What depends on it is noted about the thing at hand alone. */
+	askAbout<About extends Key, Answer>(question: QuestionAbout<Subject, About, Answer>, about: About): Answer {
+		return this.#read(
+			this.#entryAbout(question, about, () => new Asked(() => question(this.#subject!, about))),
+			ABOUT
+		) as Answer;
+	}
+
+	/** The same for answers made anew each time: one that says the same is the one before. */
+	askAlikeAbout<About extends Key, Answer>(question: QuestionAbout<Subject, About, Answer>, about: About): Answer {
+		return this.#read(
+			this.#entryAbout(question, about, () => new AskedAlike(() => question(this.#subject!, about))),
+			ABOUT
+		) as Answer;
+	}
+
+	/** Works something out; who asks for it has read the answer and not what it is made of. */
+	derive<Answer>(work: Question<View, Answer>): Answer {
+		return this.#read(
+			this.#entry(work, () => new Derived(() => work(this.#view!))),
+			WHOLE
+		) as Answer;
+	}
+
+	deriveAbout<About extends Key, Answer>(work: QuestionAbout<View, About, Answer>, about: About): Answer {
+		return this.#read(
+			this.#entryAbout(work, about, () => new Derived(() => work(this.#view!, about))),
+			ABOUT
+		) as Answer;
+	}
+
+	/**
+	 * What is said about each of many things, in the list's order. After a change only those are asked about again that
+	 * are other things, or about which something that was read for them alone has changed.
+	 *
+	 * @param say the key as well
+	 */
+	gather<Thing extends object, Said>(
+		things: Question<View, readonly Thing[]>,
+		say: (view: View, thing: Thing) => readonly Said[]
+	): readonly Said[] {
+		const make = (): Entry =>
+			new Gathered(
+				() => things(this.#view!),
+				(thing) => say(this.#view!, thing as Thing)
+			);
+		return this.#read(this.#entry(say, make), WHOLE) as readonly Said[];
+	}
+
+	/** Work done meanwhile is noted for the given reader, or for nobody. */
+	reading<Answer>(reader: Reader | null, work: () => Answer): Answer {
+		const outer = this.#reader;
+		this.#reader = reader;
+		try {
+			return work();
+		} finally {
+			this.#reader = outer;
+		}
+	}
+
+	/** Whether something read by a time is another now. In the order of reading: what was read later may hang on it. */
+	isOutdated(sources: Iterable<Entry>, since: number): boolean {
+		for (const source of sources) {
+			if (source.checkedAt !== this.#now) {
+				try {
+					this.#check(source);
+				} catch {
+					// It may fail only because what it is about has gone; who still asks for it will hear.
+					return true;
+				}
+			}
+			if (source.changedAt > since) return true;
+		}
+		return false;
+	}
+
+	/** Where the members of one list stand in another: many are gathered over the same two. */
+	shift(before: readonly object[], after: readonly object[]): Shift {
+		let shift = this.#shifts.get(after);
+		if (shift?.before !== before) this.#shifts.set(after, (shift = shiftBetween(before, after)));
+		return shift;
+	}
+
+	#read(entry: Entry, kind: typeof WHOLE | typeof ABOUT): unknown {
+		this.#check(entry);
+		this.#reader?.[kind].add(entry);
+		return entry.answer;
+	}
+
+	#check(entry: Entry): void {
+		if (entry.checkedAt === this.#now) return;
+		const answer = entry.renewed(this);
+		if (!Object.is(answer, entry.answer)) {
+			entry.answer = answer;
+			entry.changedAt = this.#now;
+		}
+		entry.checkedAt = this.#now;
+	}
+
+	#entry(key: unknown, make: () => Entry): Entry {
+		let entry = this.#entries.get(key);
+		if (!entry) this.#entries.set(key, (entry = make()));
+		return entry;
+	}
+
+	#entryAbout(question: unknown, about: Key, make: () => Entry): Entry {
+		let entries = this.#entriesAbout.get(question);
+		if (!entries) this.#entriesAbout.set(question, (entries = new Map()));
+		let entry = entries.get(about);
+		if (!entry) entries.set(about, (entry = make()));
+		return entry;
+	}
+}
+
+const WHOLE = 'whole';
+const ABOUT = 'about';
+
+/** What is read while something is worked out: of the subject as a whole, and about single things. */
+interface Reader {
+	readonly whole: Set<Entry>;
+	readonly about: Set<Entry>;
+}
+
+type Checking = Pick<Ledger<object, unknown>, 'reading' | 'isOutdated' | 'shift'>;
+
+const NEVER = -1;
+const NOTHING_YET = Symbol('nothing yet');
+
+/** An answer: when it was last looked into, and when it was last another. */
+abstract class Entry {
+	answer: unknown = NOTHING_YET;
+	checkedAt = NEVER;
+	changedAt = NEVER;
+	abstract renewed(ledger: Checking): unknown;
+}
+
+class Asked extends Entry {
+	readonly #question: () => unknown;
+	constructor(question: () => unknown) {
+		super();
+		this.#question = question;
+	}
+	renewed(ledger: Checking): unknown {
+		return ledger.reading(null, this.#question);
+	}
+}
+
+class AskedAlike extends Asked {
+	override renewed(ledger: Checking): unknown {
+		const answer = super.renewed(ledger);
+		return isAlike(this.answer, answer) ? this.answer : answer;
+	}
+}
+
+class Derived extends Entry {
+	readonly #work: () => unknown;
+	/** Null when there is nothing that could stand. */
+	#sources: readonly Entry[] | null = null;
+	constructor(work: () => unknown) {
+		super();
+		this.#work = work;
+	}
+	renewed(ledger: Checking): unknown {
+		if (this.#sources && !ledger.isOutdated(this.#sources, this.checkedAt)) return this.answer;
+		this.#sources = null;
+		const read = new Set<Entry>();
+		const answer = ledger.reading({ whole: read, about: read }, this.#work);
+		this.#sources = [...read];
+		return sameList(this.answer, answer);
+	}
+}
+
+/** Said of one thing, and what was read for it alone. */
+interface Said {
+	readonly values: readonly unknown[];
+	readonly sources: readonly Entry[];
+}
+
+/** There is nothing to be said of most things. */
+const NOTHING: Said = { values: [], sources: [] };
+
+class Gathered extends Entry {
+	readonly #list: () => readonly object[];
+	readonly #say: (thing: object) => readonly unknown[];
+	#things: readonly object[] = [];
+	#said: readonly Said[] = [];
+	/** Read of the subject as a whole, for whichever thing; null when there is nothing that could stand. */
+	#whole: Set<Entry> | null = null;
+
+	constructor(list: () => readonly object[], say: (thing: object) => readonly unknown[]) {
+		super();
+		this.#list = list;
+		this.#say = say;
+	}
+
+	renewed(ledger: Checking): unknown {
+		const things = ledger.reading(null, this.#list);
+		const holds = this.#whole !== null && !ledger.isOutdated(this.#whole, this.checkedAt);
+		const whole = holds ? this.#whole! : new Set<Entry>();
+		const said = holds ? this.#saidBefore(ledger, things) : new Array<Said | undefined>(things.length);
+		this.#whole = null;
+		let isOther = things !== this.#things || !holds;
+		for (let i = 0; i < things.length; i++) {
+			const known = said[i];
+			if (known !== undefined && (known === NOTHING || !ledger.isOutdated(known.sources, this.checkedAt))) continue;
+			said[i] = this.#ask(ledger, things[i]!, whole);
+			isOther = true;
+		}
+		this.#things = things;
+		this.#said = said as readonly Said[];
+		this.#whole = whole;
+		return isOther
+			? sameList(
+					this.answer,
+					this.#said.flatMap(({ values }) => values)
+				)
+			: this.answer;
+	}
+
+	#saidBefore(ledger: Checking, things: readonly object[]): (Said | undefined)[] {
+		if (things === this.#things) return this.#said as (Said | undefined)[];
+		const { placeBefore } = ledger.shift(this.#things, things);
+		return things.map((_, place) => this.#said[placeBefore(place)]);
+	}
+
+	#ask(ledger: Checking, thing: object, whole: Set<Entry>): Said {
+		const about = new Set<Entry>();
+		const values = ledger.reading({ whole, about }, () => this.#say(thing));
+		return values.length === 0 && about.size === 0 ? NOTHING : { values, sources: [...about] };
+	}
+}
+
+interface Shift {
+	readonly before: readonly object[];
+	/** Place that the thing now at a place had before; −1 for a new one. */
+	placeBefore(place: number): number;
+}
+
+/** Nearly always all stand where they stood, but for one; or stand one place further. */
+function shiftBetween(before: readonly object[], after: readonly object[]): Shift {
+	const most = Math.min(before.length, after.length);
+	let head = 0;
+	while (head < most && before[head] === after[head]) head++;
+	let tail = 0;
+	while (tail < most - head && before[before.length - 1 - tail] === after[after.length - 1 - tail]) tail++;
+	const between = new Map<object, number>();
+	for (let place = head; place < before.length - tail; place++) between.set(before[place]!, place);
+	return {
+		before,
+		placeBefore(place) {
+			if (place < head) return place;
+			if (place >= after.length - tail) return place - after.length + before.length;
+			return between.get(after[place]!) ?? -1;
+		}
+	};
+}
+
+/** The list before, if it has the same members. */
+const sameList = (before: unknown, now: unknown): unknown =>
+	Array.isArray(before) && Array.isArray(now) && isSame(before, now) ? before : now;
