@@ -1,5 +1,5 @@
 import type { Diagram } from '#core/diagram';
-import { buildNetwork, type LoadBranch, type Network } from '#core/network';
+import { buildNetwork, type LoadBranch, type Form } from '#core/network';
 import { describe, type DailyYield, type Link } from '#core/parts';
 import { ampsText, compactNumber, wattsText } from '#core/units';
 import { railsOf, type Rail } from './rails.ts';
@@ -9,7 +9,7 @@ import type { EnergyBalance, LoadRow, NotGiven, SourceRow } from './types.ts';
  * A day of use against a day of charging and the bank's usable share. What is not given is listed and not counted;
  * batteries kept to start an engine, and what they alone feed, are left out.
  */
-export function energyBalance(diagram: Diagram, network: Network = buildNetwork(diagram)): EnergyBalance {
+export function energyBalance(diagram: Diagram, network: Form = buildNetwork(diagram)): EnergyBalance {
 	const labelOf = (part: string): string => diagram.parts[part]!.label.trim() || part;
 	const linkOf = <Kind extends Link['kind']>(kind: Kind, { part, link }: { part: string; link: string }) =>
 		describe(diagram.parts[part]!).links.find((own): own is Extract<Link, { kind: Kind }> => own.kind === kind && own.id === link)!;
@@ -71,7 +71,7 @@ export function energyBalance(diagram: Diagram, network: Network = buildNetwork(
 type BatteryLink = Extract<Link, { kind: 'battery' }>;
 
 /** The batteries that count. Their voltage together follows from the largest one's and the system's. */
-function bankOf({ system: { nominalV } }: Diagram, { batteries }: Network, linkOf: (battery: Network['batteries'][number]) => BatteryLink) {
+function bankOf({ system: { nominalV } }: Diagram, { batteries }: Form, linkOf: (battery: Form['batteries'][number]) => BatteryLink) {
 	const counted = batteries
 		.map((battery) => ({ battery, link: linkOf(battery) }))
 		.filter(({ link }) => link.keptForEngine !== true)

@@ -1,4 +1,4 @@
-import { unionFind, type LoadBranch, type Network, type NodeIndex, type SourceBranch } from '#core/network';
+import { unionFind, type LoadBranch, type Form, type NodeIndex, type SourceBranch } from '#core/network';
 
 /** How a load gets its energy from the bank. */
 export interface Rail {
@@ -16,7 +16,7 @@ export interface Rails {
 }
 
 /** @param bank positive terminals of the batteries that count, and their voltage together */
-export function railsOf(network: Network, bank: { readonly positives: readonly NodeIndex[]; readonly volts: number }): Rails {
+export function railsOf(network: Form, bank: { readonly positives: readonly NodeIndex[]; readonly volts: number }): Rails {
 	const metal = unionFind(network.nodeCount);
 	for (const { a, b } of network.branches) metal.union(a, b);
 	const bankMetal = new Set(bank.positives.map(metal.find));

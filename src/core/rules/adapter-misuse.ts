@@ -44,7 +44,7 @@ export const adapterMisuse = defineRule({
 					data: { name, host: partName(study.part(host.part)) },
 					at: [partSubject(adapter.id), partSubject(host.part)]
 				};
-			const onBattery = host !== null && study.network.batteries.some(({ part }) => part === host.part);
+			const onBattery = host !== null && study.form.batteries.some(({ part }) => part === host.part);
 			for (const { id, name: conductor, conductor: drawn } of study.conductors) {
 				const lands = drawn.from.part === adapter.id || drawn.to.part === adapter.id;
 				if (!lands || areaMm2(drawn.gauge) <= HEAVY_MM2) continue;

@@ -35,7 +35,7 @@ export const alternatorConductor = defineRule({
 
 	/** Where a case shows the overload, or its fuse is too large for it as well, that is said by the rules on those. */
 	*check(study) {
-		for (const source of study.network.sources) {
+		for (const source of study.form.sources) {
 			if (!('hotA' in study.part(source.part).params)) continue;
 			const view = onlyConductorAt(study, source.positive);
 			if (!view || !exceeds(source.maxA, view.ampacity.currentA) || exceeds(view.continuous.currentA, view.ampacity.currentA)) continue;

@@ -26,13 +26,13 @@ export const arrayBesideController = defineRule({
 	},
 
 	*check(study) {
-		const { network, nets } = study;
+		const { form, nets } = study;
 		for (const { view } of arraysOf(study)) {
-			const net = (terminal: string): number => nets.of(network.nodeOf.get(`${view.id}.${terminal}`)!);
-			const source = network.sources.find(({ part }) => part === view.id)!;
+			const net = (terminal: string): number => nets.of(form.nodeOf.get(`${view.id}.${terminal}`)!);
+			const source = form.sources.find(({ part }) => part === view.id)!;
 			const name = partName(view);
 			const at = [partSubject(view.id)] as const;
-			const isBattery = (node: number) => network.batteries.some(({ positive }) => nets.of(positive) === node);
+			const isBattery = (node: number) => form.batteries.some(({ positive }) => nets.of(positive) === node);
 			// One that does not block joins the two itself.
 			if (!isSet(view, 'blocksReverse')) continue;
 			if (net('pv-pos') === nets.of(source.positive)) yield { message: 'beside', data: { name }, at };

@@ -65,8 +65,8 @@ export const arrayConductors = defineRule({
 });
 
 /** Conductors on the array’s nets; of several strings the whole current passes those that end on the controller. */
-function atArray({ conductors, network, parts }: Study, id: string): ConductorView[] {
+function atArray({ conductors, form, parts }: Study, id: string): ConductorView[] {
 	const studs = parts.find((part) => part.id === id)!.terminals.filter(({ id: terminal }) => terminal.startsWith('pv-'));
-	const nodes = new Set(studs.map((terminal) => network.nodeOf.get(`${id}.${terminal.id}`)));
+	const nodes = new Set(studs.map((terminal) => form.nodeOf.get(`${id}.${terminal.id}`)));
 	return conductors.filter(({ branch }) => nodes.has(branch.a) || nodes.has(branch.b));
 }

@@ -61,5 +61,5 @@ function isBonded(study: Study, { view }: SolarArray): boolean {
 	if (study.diagram.system.negative !== 'bonded') return false;
 	const { nodes, bonds } = chassisOf(study);
 	const chassis = new Set([...nodes].map(study.nets.of));
-	return bonds.length === 0 || view.terminals.some(({ id }) => chassis.has(study.nets.of(study.network.nodeOf.get(`${view.id}.${id}`)!)));
+	return bonds.length === 0 || view.terminals.some(({ id }) => chassis.has(study.nets.of(study.form.nodeOf.get(`${view.id}.${id}`)!)));
 }

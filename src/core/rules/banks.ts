@@ -28,10 +28,10 @@ export interface Banks {
 
 export const banksOf = derived(findBanks);
 
-function findBanks({ network }: Study): Banks {
-	const metal = unionFind(network.nodeCount);
-	for (const { a, b, kind } of network.branches) if (kind !== 'switch') metal.union(a, b);
-	const batteries = network.batteries.filter(({ positive, negative }) => !metal.same(positive, negative));
+function findBanks({ form }: Study): Banks {
+	const metal = unionFind(form.nodeCount);
+	for (const { a, b, kind } of form.branches) if (kind !== 'switch') metal.union(a, b);
+	const batteries = form.batteries.filter(({ positive, negative }) => !metal.same(positive, negative));
 	const byBottom = groupBy(batteries, ({ negative }) => metal.find(negative));
 	const byTop = groupBy(batteries, ({ positive }) => metal.find(positive));
 

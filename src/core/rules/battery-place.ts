@@ -25,7 +25,7 @@ export const batteryPlace = defineRule({
 	},
 
 	*check(study) {
-		const batteries = [...new Set(study.network.batteries.map(({ part }) => part))];
+		const batteries = [...new Set(study.form.batteries.map(({ part }) => part))];
 		const inSpace = (space: string) => batteries.filter((id) => spaceOf(study, id) === space);
 		const words = (ids: readonly string[]) => ({ names: listed(ids.map((id) => partName(study.part(id)))), one: ids.length === 1 });
 		const fuel = inSpace('fuel');

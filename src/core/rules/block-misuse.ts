@@ -1,4 +1,4 @@
-import { studKey, type PartId } from '#core/diagram';
+import { studKey, type PartId, type StudKey } from '#core/diagram';
 import { threadText } from '#core/studs';
 import { thread } from '#core/tables';
 import { ampsText, compactNumber } from '#core/units';
@@ -7,6 +7,7 @@ import { defineRule } from './define.ts';
 import { continuousCaseIds, plateDrawA } from './stack-currents.ts';
 import type { Study, WorstCurrent } from './study.ts';
 import { conductorSubject, partSubject, studSubject } from './subjects.ts';
+import { gathered, ofForm } from './watch.ts';
 import { capital, partName } from './words.ts';
 
 /** Slack of a plate's hole around the stud, mm: common practice, no source. */
@@ -49,29 +50,36 @@ export const blockMisuse = defineRule({
 	},
 
 	*check(study) {
-		for (const [block, host] of Object.entries(study.diagram.mounts)) {
-			if (!Object.hasOwn(study.diagram.parts, block)) continue;
-			const view = study.part(block);
-			const plate = view.terminals.find(({ mountingPlate }) => mountingPlate);
-			if (!plate) continue;
-			const name = partName(view);
-
-			if (plate.ratedA !== null) {
-				const fuses = view.links.filter((link) => link.kind === 'protective' && link.between.includes(plate.id));
-				const sumA = fuses.reduce((sum, link) => sum + (link.kind === 'protective' ? link.device.ratingA : 0), 0);
-				const carried = plateCurrent(study, block);
-				const at = [partSubject(block)] as const;
-				if (exceeds(carried.currentA, plate.ratedA)) {
-					yield { message: 'current', data: { name, currentA: carried.currentA, ratedA: plate.ratedA }, at, caseId: carried.caseId };
-				} else if (sumA > plate.ratedA) {
-					yield { message: 'fuses', data: { name, sumA, ratedA: plate.ratedA, one: fuses.length === 1 }, at };
-				}
-			}
-			yield* fit(study, block, studKey(host), plate);
-		}
+		yield* misusedBlocks(study);
 		yield* lugsOnPlates(study);
 	}
 });
+
+const mounts = ofForm(({ diagram }) =>
+	Object.entries(diagram.mounts).flatMap(([block, host]) => (Object.hasOwn(diagram.parts, block) ? [{ block, host }] : []))
+);
+
+const misusedBlocks = gathered(mounts, (study, { block, host }) => [...misuseOf(study, block, studKey(host))]);
+
+function* misuseOf(study: Study, block: PartId, host: StudKey) {
+	const view = study.part(block);
+	const plate = view.terminals.find(({ mountingPlate }) => mountingPlate);
+	if (!plate) return;
+	const name = partName(view);
+
+	if (plate.ratedA !== null) {
+		const fuses = view.links.filter((link) => link.kind === 'protective' && link.between.includes(plate.id));
+		const sumA = fuses.reduce((sum, link) => sum + (link.kind === 'protective' ? link.device.ratingA : 0), 0);
+		const carried = plateCurrent(study, block);
+		const at = [partSubject(block)] as const;
+		if (exceeds(carried.currentA, plate.ratedA)) {
+			yield { message: 'current' as const, data: { name, currentA: carried.currentA, ratedA: plate.ratedA }, at, caseId: carried.caseId };
+		} else if (sumA > plate.ratedA) {
+			yield { message: 'fuses' as const, data: { name, sumA, ratedA: plate.ratedA, one: fuses.length === 1 }, at };
+		}
+	}
+	yield* fit(study, block, host, plate);
+}
 
 function plateCurrent(study: Study, block: PartId): WorstCurrent {
 	const draw = plateDrawA(study, block);
@@ -97,16 +105,13 @@ function* fit(study: Study, block: string, key: string, plate: { thread: Paramet
 	}
 }
 
-function* lugsOnPlates(study: Study) {
-	for (const { id, name, conductor } of study.conductors) {
-		for (const { part, terminal } of [conductor.from, conductor.to]) {
+const lugsOnPlates = gathered(
+	(study) => study.conductors,
+	(study, { id, name, conductor }) =>
+		[conductor.from, conductor.to].flatMap(({ part, terminal }) => {
 			const view = study.part(part);
-			if (!view.terminal(terminal)?.mountingPlate) continue;
-			yield {
-				message: 'plateLug' as const,
-				data: { name, block: partName(view) },
-				at: [conductorSubject(id), partSubject(part)] as const
-			};
-		}
-	}
-}
+			if (!view.terminal(terminal)?.mountingPlate) return [];
+			const data = { name, block: partName(view) };
+			return [{ message: 'plateLug' as const, data, at: [conductorSubject(id), partSubject(part)] as const }];
+		})
+);

@@ -9,8 +9,10 @@ import { letThroughBound, protectionOf } from '#core/protection';
 import { solveCase } from '#core/solver';
 import { stackPlaces, stacksOf } from '#core/studs';
 import { settled } from '#core/units';
+import { branchCurrents, loadCurrents } from './case-currents.ts';
 import { netsOf } from './nets.ts';
-import type { CaseCurrent, CaseResult, ConductorView, PartView, Study, WorstCurrent } from './study.ts';
+import { keptPoint } from './same-point.ts';
+import type { CaseResult, ConductorView, PartView, Study, WorstCurrent } from './study.ts';
 import { conductorName, studName } from './words.ts';
 
 /** @param memory of earlier states of the diagram; the study is the same without it */
@@ -19,11 +21,12 @@ export function buildStudy(diagram: Diagram, memory: Memory = createMemory()): S
 	const network = once(() => buildNetwork(diagram, describe, profile.dropResistivity.value));
 	const nets = once(() => memory.keep('nets', [formOf(network())], () => netsOf(network())));
 	const cases = once(() => solveCases(diagram, network(), memory));
-	const atRest = once(() => memory.keep('at rest', [network()], () => solveCase(network(), 'at-rest', AT_REST)));
-	const worst = once(() => memory.keep('worst', [network(), cases()], () => worstByBranch(network(), cases(), memory)));
-	const continuousA = once(() =>
-		memory.keep('continuous amps', [network(), cases()], () => continuousByBranch(network(), cases(), memory))
+	const atRest = once(() =>
+		memory.keep('at rest', [network()], () => keptPoint('point at rest', solveCase(network(), 'at-rest', AT_REST), memory))
 	);
+	const worst = once(() => memory.keep('worst', [network(), cases()], () => worstByBranch(network(), cases(), memory)));
+	const continuousA = once(() => branchCurrents(network(), cases(), memory));
+	const loadA = once(() => loadCurrents(network(), cases(), memory));
 	const parts = once(() => viewParts(diagram, memory));
 	const conductors = once(() => viewConductors());
 	// What lands where, the form tells.
@@ -124,7 +127,9 @@ export function buildStudy(diagram: Diagram, memory: Memory = createMemory()): S
 		letThroughBound: (id) => letThroughBound(network(), id),
 		stack: (key) => stackByKey().get(key),
 		branchCurrent: (index) => found(worst().continuous[index], `branch ${index}`),
-		continuousA: (index) => found(continuousA()[index], `branch ${index}`)
+		continuousA: (index) => found(continuousA()[index], `branch ${index}`),
+		loadA: (index) => found(loadA()[index], `load ${index}`),
+		branch: (index) => found(network().branches[index], `branch ${index}`)
 	};
 }
 
@@ -137,7 +142,7 @@ const solveCases = ({ cases }: Diagram, network: Network, memory: Memory): reado
 		'cases',
 		entries.map(([id]) => id),
 		(_, i) => [network, entries[i]![1]],
-		(id, i) => ({ id, operatingCase: entries[i]![1], point: solveCase(network, id, entries[i]![1]) })
+		(id, i) => ({ id, operatingCase: entries[i]![1], point: keptPoint(`point ${id}`, solveCase(network, id, entries[i]![1]), memory) })
 	);
 };
 
@@ -182,20 +187,6 @@ function worstByBranch({ branches }: Network, cases: readonly CaseResult[], memo
 		),
 		all: worst('worst of all', solved)
 	};
-}
-
-/** By branch. Where no current has changed the list is the one before. */
-function continuousByBranch({ branches }: Network, cases: readonly CaseResult[], memory: Memory): readonly (readonly CaseCurrent[])[] {
-	const among = cases.filter(({ point, operatingCase }) => point.status === 'solved' && operatingCase.duration === 'continuous');
-	const before = memory.recall('amps') as { readonly among: readonly CaseResult[]; readonly amps: (readonly CaseCurrent[])[] } | undefined;
-	const isAlike = before?.among.length === among.length && among.every(({ id }, i) => id === before.among[i]!.id);
-	const amps = branches.map((_, index): readonly CaseCurrent[] => {
-		const known = isAlike ? before.amps[index] : undefined;
-		if (known?.every(({ amps }, i) => Object.is(amps, among[i]!.point.branchA[index]))) return known;
-		return among.map(({ id, point }) => ({ caseId: id, amps: point.branchA[index]! }));
-	});
-	memory.store('amps', { among, amps });
-	return amps;
 }
 
 const byId = <View extends { readonly id: string }>(views: readonly View[]): ReadonlyMap<string, View> =>

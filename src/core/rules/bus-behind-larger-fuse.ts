@@ -1,9 +1,9 @@
 import { ampsText } from '#core/units';
 import { exceeds } from './conductor-words.ts';
-import { defineRule } from './define.ts';
-import { groupBy } from './group-by.ts';
+import { defineRuleForEach } from './define.ts';
 import type { ConductorView, PartView, Study } from './study.ts';
 import { conductorSubject, partSubject, subjects } from './subjects.ts';
+import { conductorsByPart } from './wiring.ts';
 import { capital, partName } from './words.ts';
 
 interface Data {
@@ -13,7 +13,7 @@ interface Data {
 	readonly takenA: number;
 }
 
-export const busBehindLargerFuse = defineRule({
+export const busBehindLargerFuse = defineRuleForEach('parts', {
 	meta: {
 		id: 'bus-behind-larger-fuse',
 		title: 'A bus or panel is protected at its rating',
@@ -31,26 +31,20 @@ export const busBehindLargerFuse = defineRule({
 	},
 
 	/** Positive bars that are fed through conductors; an unlimited feed is said by the rules on those. */
-	*check(study) {
-		const landing = groupBy(
-			study.conductors.flatMap((view) => [...new Set([view.conductor.from.part, view.conductor.to.part])].map((part) => ({ part, view }))),
-			({ part }) => part
-		);
-		for (const part of study.parts) {
-			const ratedA = barRatingA(part);
-			const views = ratedA === null ? [] : (landing.get(part.id) ?? []).map(({ view }) => view);
-			if (ratedA === null || views.length === 0) continue;
-			const feeds = views.flatMap((view) => feedOf(study, part.id, view) ?? []);
-			const fedA = feeds.reduce((sum, { currentA }) => sum + currentA, 0);
-			if (fedA === Infinity || !exceeds(fedA, ratedA)) continue;
-			const takenA = takenFrom(study, part, views, feeds);
-			if (!exceeds(takenA, ratedA)) continue;
-			yield {
-				message: 'larger',
-				data: { name: partName(part), ratedA, fedA, takenA },
-				at: subjects([partSubject(part.id), ...feeds.map(({ view }) => conductorSubject(view.id))])
-			};
-		}
+	*checkOne(part, study) {
+		const ratedA = barRatingA(part);
+		const views = ratedA === null ? [] : (conductorsByPart(study).get(part.id) ?? []).map(study.conductor);
+		if (ratedA === null || views.length === 0) return;
+		const feeds = views.flatMap((view) => feedOf(study, part.id, view) ?? []);
+		const fedA = feeds.reduce((sum, { currentA }) => sum + currentA, 0);
+		if (fedA === Infinity || !exceeds(fedA, ratedA)) return;
+		const takenA = takenFrom(study, part, views, feeds);
+		if (!exceeds(takenA, ratedA)) return;
+		yield {
+			message: 'larger',
+			data: { name: partName(part), ratedA, fedA, takenA },
+			at: subjects([partSubject(part.id), ...feeds.map(({ view }) => conductorSubject(view.id))])
+		};
 	}
 });
 
@@ -68,13 +62,13 @@ interface Feed {
 }
 
 /** What a conductor can bring to the bar: let through to its far end, where the bar itself is not what feeds it. */
-function feedOf({ network, protection }: Study, part: string, view: ConductorView): Feed | null {
+function feedOf({ form, protection }: Study, part: string, view: ConductorView): Feed | null {
 	const end = view.conductor.from.part === part ? 'from' : 'to';
-	const node = network.nodeOfEnd.get(view.id)![end];
+	const node = form.nodeOfEnd.get(view.id)![end];
 	if (view.pole !== 'positive' || view.conductor.from.part === view.conductor.to.part) return null;
 	// Behind a fuse of the part itself lie its loads; a source there has a fuse of its own rating at most.
-	const isOutgoing = network.branchesAt[node]!.some((index) => {
-		const { device, origin } = network.branches[index]!;
+	const isOutgoing = form.branchesAt[node]!.some((index) => {
+		const { device, origin } = form.branches[index]!;
 		return device !== null && origin.kind === 'link' && origin.part === part;
 	});
 	if (isOutgoing) return null;
@@ -83,7 +77,7 @@ function feedOf({ network, protection }: Study, part: string, view: ConductorVie
 }
 
 /** Fuses of the part, blocks on its studs, and what conductors without a fuse there carry at most in a case. */
-function takenFrom({ network, diagram, part }: Study, bus: PartView, views: readonly ConductorView[], feeds: readonly Feed[]): number {
+function takenFrom({ form, diagram, part }: Study, bus: PartView, views: readonly ConductorView[], feeds: readonly Feed[]): number {
 	const own = bus.links.reduce((sum, link) => sum + (link.kind === 'protective' && isUsed(link.id) ? link.device.ratingA : 0), 0);
 	const onStuds = Object.entries(diagram.mounts)
 		.filter(([block, host]) => host.part === bus.id && Object.hasOwn(diagram.parts, block))
@@ -91,7 +85,7 @@ function takenFrom({ network, diagram, part }: Study, bus: PartView, views: read
 		.reduce((sum, link) => sum + (link.kind === 'protective' ? link.device.ratingA : 0), 0);
 	const feeding = new Set(feeds.map(({ view }) => view));
 	const fused = new Set(
-		bus.links.flatMap((link) => (link.kind === 'protective' ? link.between.map((end) => network.nodeOf.get(`${bus.id}.${end}`)) : []))
+		bus.links.flatMap((link) => (link.kind === 'protective' ? link.between.map((end) => form.nodeOf.get(`${bus.id}.${end}`)) : []))
 	);
 	const bare = views
 		.filter((view) => view.pole === 'positive' && !feeding.has(view) && !fused.has(view.branch.a) && !fused.has(view.branch.b))
@@ -99,7 +93,7 @@ function takenFrom({ network, diagram, part }: Study, bus: PartView, views: read
 	return own + onStuds + bare;
 
 	function isUsed(link: string): boolean {
-		const branch = network.branches[network.branchOfLink.get(`${bus.id}.${link}`)!]!;
+		const branch = form.branches[form.branchOfLink.get(`${bus.id}.${link}`)!]!;
 		return views.some(({ branch: { a, b } }) => [a, b].some((node) => node === branch.a || node === branch.b));
 	}
 }

@@ -62,13 +62,13 @@ interface Bar {
 
 /** Bars with fused positions only: on plain studs lugs of different sizes do not simply change places. */
 function barOf(study: Study, part: PartView): Bar | null {
-	const { network } = study;
-	const node = (end: string): number => network.nodeOf.get(`${part.id}.${end}`)!;
+	const { form } = study;
+	const node = (end: string): number => form.nodeOf.get(`${part.id}.${end}`)!;
 	const bars = part.links.filter(({ kind }) => kind === 'segment');
 	const fuses = part.links.filter(({ kind }) => kind === 'protective');
 	if (part.definition?.group !== 'distribution' || bars.length < 2 || fuses.length < 2 || !isChain(bars)) return null;
 	const row = bars.flatMap((link, index) => ('between' in link ? (index === 0 ? link.between : [link.between[1]]) : [])).map(node);
-	const branchOf = (id: string) => network.branches[network.branchOfLink.get(`${part.id}.${id}`)!]!;
+	const branchOf = (id: string) => form.branches[form.branchOfLink.get(`${part.id}.${id}`)!]!;
 	const names: Record<number, string> = {};
 	const places = fuses.flatMap(({ id }) => {
 		const { a, b } = branchOf(id);
@@ -82,9 +82,9 @@ function barOf(study: Study, part: PartView): Bar | null {
 	const ownBranches = new Set(bars.map(({ id }) => branchOf(id).index));
 	const broughtA = continuousCases(study).map(({ point }) =>
 		row.map((on) =>
-			network.branchesAt[on]!.reduce((sum, index) => {
+			form.branchesAt[on]!.reduce((sum, index) => {
 				if (ownBranches.has(index)) return sum;
-				return sum + (network.branches[index]!.b === on ? point.branchA[index]! : -point.branchA[index]!);
+				return sum + (form.branches[index]!.b === on ? point.branchA[index]! : -point.branchA[index]!);
 			}, 0)
 		)
 	);

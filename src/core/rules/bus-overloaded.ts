@@ -1,11 +1,10 @@
 import { ampsText } from '#core/units';
 import { exceeds } from './conductor-words.ts';
-import { defineRule } from './define.ts';
-import { groupBy } from './group-by.ts';
+import { defineRuleForEach } from './define.ts';
 import { partSubject } from './subjects.ts';
 import { capital, partName } from './words.ts';
 
-export const busOverloaded = defineRule({
+export const busOverloaded = defineRuleForEach('parts', {
 	meta: {
 		id: 'bus-overloaded',
 		title: 'No part of a bus carries more than its rating',
@@ -23,30 +22,28 @@ export const busOverloaded = defineRule({
 	},
 
 	/** One report for each bus, about its hottest part. */
-	*check(study) {
-		const segments = study.network.branches.flatMap(({ index, kind, ratedA, origin, a, b }) =>
-			kind === 'segment' && ratedA !== null && origin.kind === 'link'
-				? [{ part: origin.part, link: origin.link, a, b, ratedA, ...study.branchCurrent(index) }]
-				: []
-		);
-		for (const [part, bars] of groupBy(segments, (bar) => bar.part)) {
-			const worst = bars.reduce((hot, bar) => (bar.currentA / bar.ratedA > hot.currentA / hot.ratedA ? bar : hot));
-			if (!exceeds(worst.currentA, worst.ratedA)) continue;
-			const view = study.part(part);
-			const link = view.links.find(({ id }) => id === worst.link)!;
-			const ends = 'between' in link ? link.between.map((end) => endName(end, view.terminals)) : [];
-			yield {
-				message: 'overloaded',
-				data: {
-					name: partName(view),
-					between: ends.length === 2 ? ` between ${ends[0]} and ${ends[1]}` : '',
-					currentA: worst.currentA,
-					ratedA: worst.ratedA
-				},
-				at: [partSubject(part)],
-				caseId: worst.caseId
-			};
-		}
+	*checkOne(part, study) {
+		const bars = part.links.flatMap(({ id, kind }) => {
+			const index = kind === 'segment' ? study.form.branchOfLink.get(`${part.id}.${id}`) : undefined;
+			const ratedA = index === undefined ? null : study.form.branches[index]!.ratedA;
+			return ratedA === null ? [] : [{ link: id, ratedA, ...study.branchCurrent(index!) }];
+		});
+		if (bars.length === 0) return;
+		const worst = bars.reduce((hot, bar) => (bar.currentA / bar.ratedA > hot.currentA / hot.ratedA ? bar : hot));
+		if (!exceeds(worst.currentA, worst.ratedA)) return;
+		const link = part.links.find(({ id }) => id === worst.link)!;
+		const ends = 'between' in link ? link.between.map((end) => endName(end, part.terminals)) : [];
+		yield {
+			message: 'overloaded',
+			data: {
+				name: partName(part),
+				between: ends.length === 2 ? ` between ${ends[0]} and ${ends[1]}` : '',
+				currentA: worst.currentA,
+				ratedA: worst.ratedA
+			},
+			at: [partSubject(part.id)],
+			caseId: worst.caseId
+		};
 	}
 });
 

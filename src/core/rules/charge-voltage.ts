@@ -40,9 +40,9 @@ export const chargeVoltage = defineRule({
 	},
 
 	/** One report for each charger, controller, alternator or converter whose output reaches a battery. */
-	*check({ network, nets, part }) {
-		for (const source of network.sources) {
-			const top = network.batteries.filter(({ positive }) => nets.of(positive) === nets.of(source.positive));
+	*check({ form, nets, part }) {
+		for (const source of form.sources) {
+			const top = form.batteries.filter(({ positive }) => nets.of(positive) === nets.of(source.positive));
 			const chemistries = new Set(top.map((battery) => String(part(battery.part).params['chemistry'])));
 			const [chemistry, ...others] = chemistries;
 			const railV = nets.voltsBetween(source.positive, source.negative);

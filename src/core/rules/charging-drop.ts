@@ -30,9 +30,9 @@ export const chargingDropRule = defineRule({
 	*check(study) {
 		const { nominalV } = study.diagram.system;
 		const limitV = LIMIT_SHARE * nominalV;
-		const over = study.network.sources.flatMap((source) => {
-			const drops = continuousCases(study).flatMap((result) => {
-				const dropV = chargingDrop(study, result.point, source);
+		const over = study.form.sources.flatMap((source) => {
+			const drops = continuousCases(study).flatMap((result, place) => {
+				const dropV = chargingDrop(study, place, result, source);
 				return dropV === null ? [] : [{ source, result, dropV }];
 			});
 			const worst = drops.reduce<(typeof drops)[number] | null>((a, b) => (a && a.dropV >= b.dropV ? a : b), null);

@@ -42,7 +42,7 @@ export const chassisBond = defineRule({
 	},
 
 	*check(study) {
-		if (study.diagram.system.negative !== 'bonded' || study.network.batteries.length === 0) return;
+		if (study.diagram.system.negative !== 'bonded' || study.form.batteries.length === 0) return;
 		const systems = bondedSystems(study);
 		const unbonded = systems.filter(({ batteries, isBonded }) => batteries.length > 0 && !isBonded);
 		if (systems.every(({ isBonded }) => !isBonded)) return yield missing(study);
@@ -97,9 +97,9 @@ function apart(study: Study, { batteries }: BondedSystem, systems: readonly Bond
 
 /** The bond must be protected by the largest device that feeds a positive conductor of its system. */
 function* byFault(study: Study, bond: ConductorView, { has }: BondedSystem) {
-	const largest = study.network.branches
-		.filter(({ device, a }) => device !== null && study.network.poles[a] === 'positive' && has(a))
-		.reduce<Study['network']['branches'][number] | null>((a, b) => (a && a.device!.ratingA >= b.device!.ratingA ? a : b), null);
+	const largest = study.form.branches
+		.filter(({ device, a }) => device !== null && study.form.poles[a] === 'positive' && has(a))
+		.reduce<Study['form']['branches'][number] | null>((a, b) => (a && a.device!.ratingA >= b.device!.ratingA ? a : b), null);
 	const limit = greatestDevice(study.profile, bond.ampacity, study.diagram.system.nominalV);
 	if (!largest || largest.origin.kind !== 'link' || !exceeds(largest.device!.ratingA, limit.currentA)) return;
 	yield {

@@ -4,7 +4,7 @@ import { CHASSIS } from '#core/parts';
 import type { PartId } from '#core/diagram';
 import { standing } from './load-poles.ts';
 import type { ConductorView } from './study.ts';
-import { derived } from './watch.ts';
+import { derived, ofForm } from './watch.ts';
 
 export interface Chassis {
 	/** Nodes of the metalwork and of the studs bolted to it. Empty when no chassis point is drawn. */
@@ -15,23 +15,29 @@ export interface Chassis {
 	readonly returning: readonly LoadBranch[];
 }
 
-export const chassisOf = derived((study): Chassis => {
-	const { network, nets } = study;
-	const metalwork = network.nodeOf.get(CHASSIS);
-	if (metalwork === undefined) return { nodes: new Set(), bonds: [], returning: [] };
-	const studs = network.branchesAt[metalwork]!.map((index) => network.branches[index]!);
-	const nodes = new Set([metalwork, ...studs.flatMap(({ a, b }) => [a, b])]);
+/** Nodes of the metalwork and of the studs bolted to it. */
+export const chassisNodes = ofForm(({ form }): ReadonlySet<NodeIndex> => {
+	const metalwork = form.nodeOf.get(CHASSIS);
+	if (metalwork === undefined) return new Set();
+	const studs = form.branchesAt[metalwork]!.map((index) => form.branches[index]!);
+	return new Set([metalwork, ...studs.flatMap(({ a, b }) => [a, b])]);
+});
 
-	const metal = unionFind(network.nodeCount);
-	for (const { a, b } of network.branches) if (!nodes.has(a) && !nodes.has(b)) metal.union(a, b);
-	const supplies = new Set([...network.batteries, ...network.sources].map(({ negative }) => metal.find(negative)));
+export const chassisOf = derived((study): Chassis => {
+	const { form, nets } = study;
+	const nodes = chassisNodes(study);
+	if (nodes.size === 0) return { nodes, bonds: [], returning: [] };
+
+	const metal = unionFind(form.nodeCount);
+	for (const { a, b } of form.branches) if (!nodes.has(a) && !nodes.has(b)) metal.union(a, b);
+	const supplies = new Set([...form.batteries, ...form.sources].map(({ negative }) => metal.find(negative)));
 	const chassisNets = new Set([...nodes].map(nets.of));
 	return {
 		nodes,
 		bonds: study.conductors.filter(
 			({ branch: { a, b } }) => nodes.has(a) !== nodes.has(b) && supplies.has(metal.find(nodes.has(a) ? b : a))
 		),
-		returning: network.loads.filter(
+		returning: form.loads.filter(
 			(load) => !supplies.has(metal.find(load.negative)) && chassisNets.has(nets.of(load.negative)) && standing(study, load) === 'fed'
 		)
 	};

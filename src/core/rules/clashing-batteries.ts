@@ -13,13 +13,13 @@ export interface Mismatch {
 }
 
 export function batteryMismatch(study: Study): Mismatch {
-	const { network, nets, diagram } = study;
+	const { form, nets, diagram } = study;
 	const limitV = greatestMismatchV(diagram.system.nominalV);
 	const serious = (clashes: readonly Clash[]) => clashes.filter(({ excessV }) => exceeds(Math.abs(excessV), limitV));
 	const clashes = serious(nets.clashes);
 	if (clashes.length === 0) return { clashes, reversed: null };
 
-	const suspects = network.batteries.filter((battery) => serious(netsOf(network, battery).clashes).length === 0);
+	const suspects = form.batteries.filter((battery) => serious(netsOf(form, battery).clashes).length === 0);
 	return { clashes, reversed: likeliest(suspects, study) };
 }
 
@@ -30,14 +30,14 @@ function likeliest(suspects: readonly BatteryBranch[], study: Study): BatteryBra
 }
 
 /** How many terminals on the battery's metal are meant for the other pole, less those meant for this one. */
-function rolesAgainst(battery: BatteryBranch, { network, nets, parts }: Study): number {
+function rolesAgainst(battery: BatteryBranch, { form, nets, parts }: Study): number {
 	const [plus, minus] = [nets.of(battery.positive), nets.of(battery.negative)];
-	const batteries = new Set(network.batteries.map(({ part }) => part));
+	const batteries = new Set(form.batteries.map(({ part }) => part));
 	let count = 0;
 	for (const { id, terminals } of parts) {
 		if (batteries.has(id)) continue;
 		for (const terminal of terminals) {
-			const node = network.nodeOf.get(`${id}.${terminal.id}`);
+			const node = form.nodeOf.get(`${id}.${terminal.id}`);
 			if (node === undefined || (terminal.role !== 'positive' && terminal.role !== 'negative')) continue;
 			const net = nets.of(node);
 			const belongs = terminal.role === 'positive' ? plus : minus;

@@ -27,10 +27,10 @@ export const coldCharging = defineRule({
 
 	/** One report for each bank that a charger reaches and that gets too cold. */
 	*check(study) {
-		const { network, nets, part } = study;
+		const { form, nets, part } = study;
 		for (const bank of banksOf(study).banks) {
 			const top = bank.strings[0]!.batteries.at(-1)!.positive;
-			const charger = network.sources.find(({ positive }) => nets.of(positive) === nets.of(top));
+			const charger = form.sources.find(({ positive }) => nets.of(positive) === nets.of(top));
 			const cold = batteriesOf(bank).flatMap((battery) => coldOf(part(battery.part)) ?? []);
 			if (!charger || cold.length === 0) continue;
 			yield {

@@ -26,8 +26,8 @@ export const combinerCurrent = defineRule({
 
 	/** Relays that join two banks, each side taken as the empty one. */
 	*check(study) {
-		const { network, part } = study;
-		for (const branch of network.branches) {
+		const { form, part } = study;
+		for (const branch of form.branches) {
 			if (branch.kind !== 'switch' || branch.ratedA === null || branch.origin.kind !== 'link') continue;
 			if (part(branch.origin.part).definition?.group !== 'charging') continue;
 			const currentA = Math.max(0, ...[branch.a, branch.b].map((side) => joiningA(study, branch.index, side)));

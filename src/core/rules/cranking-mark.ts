@@ -39,13 +39,13 @@ export const crankingMark = defineRule({
  * conductors only. A conductor is on such a way when, taken out, one of its ends still reaches a post and the other a
  * starter.
  */
-function crankingWays({ network, part, conductors }: Study): Set<ConductorId> {
-	const starters = network.loads.filter((load) => 'crankingA' in part(load.part).params);
+function crankingWays({ form, part, conductors }: Study): Set<ConductorId> {
+	const starters = form.loads.filter((load) => 'crankingA' in part(load.part).params);
 	const reach = (starts: readonly NodeIndex[], without: number): Set<NodeIndex> => {
 		const seen = new Set(starts);
 		for (const node of seen) {
-			for (const index of network.branchesAt[node]!) {
-				const { a, b, device } = network.branches[index]!;
+			for (const index of form.branchesAt[node]!) {
+				const { a, b, device } = form.branches[index]!;
 				if (index !== without && !device) seen.add(a === node ? b : a);
 			}
 		}
@@ -56,7 +56,7 @@ function crankingWays({ network, part, conductors }: Study): Set<ConductorId> {
 		if (conductor.use !== 'cranking') continue;
 		for (const pole of ['positive', 'negative'] as const) {
 			const posts = reach(
-				network.batteries.map((battery) => battery[pole]),
+				form.batteries.map((battery) => battery[pole]),
 				branch.index
 			);
 			const motors = reach(

@@ -28,8 +28,8 @@ export const danglingConductor = defineRule({
 
 	/** What ends on a part of unknown kind is said once, about the part. */
 	*check(study) {
-		const { network, diagram } = study;
-		for (const { kind, id, ref, reason } of network.unresolved) {
+		const { form, diagram } = study;
+		for (const { kind, id, ref, reason } of form.unresolved) {
 			if (reason === 'unknown-kind') continue;
 			if (kind === 'conductor') {
 				yield {

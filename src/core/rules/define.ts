@@ -52,11 +52,23 @@ export interface Rule<Messages extends Record<string, MessageFunction> = any> {
 	readonly each?: Each<Messages>;
 }
 
-/** Lists of a study whose members a rule may judge one by one. */
-export type Lists = Pick<Study, 'conductors' | 'parts' | 'stacks'>;
+/** Lists whose members a rule may judge one by one. */
+const LISTS = {
+	conductors: ({ conductors }: Study) => conductors,
+	parts: ({ parts }: Study) => parts,
+	stacks: ({ stacks }: Study) => stacks,
+	loads: ({ form }: Study) => form.loads
+};
+
+type ListName = keyof typeof LISTS;
+/** One of them, or another one that is kept: `derived` or `ofForm`. */
+type List = ListName | ((study: Study) => readonly object[]);
+type MemberOf<Of extends List> = ReturnType<
+	Of extends ListName ? (typeof LISTS)[Of] : Of extends (study: Study) => readonly object[] ? Of : never
+>[number];
 
 interface Each<Messages extends Record<string, MessageFunction>> {
-	readonly of: keyof Lists;
+	list(study: Study): readonly object[];
 	check(thing: object, study: Study): Iterable<Report<Messages>>;
 }
 
@@ -64,25 +76,26 @@ interface Each<Messages extends Record<string, MessageFunction>> {
 export const defineRule = <Messages extends Record<string, MessageFunction>>(rule: Rule<Messages>): Rule<Messages> => rule;
 
 /**
- * The same for a rule that judges conductors, parts or stacks one by one: after an edit it is asked only about those
- * that look different now, unless something else that it read of the study has changed as well.
+ * The same for a rule that judges conductors, parts, stacks or loads one by one: after an edit it is asked only about those
+ * that look different now, or of which something has changed that it read about them.
  */
-export function defineRuleForEach<Of extends keyof Lists, Messages extends Record<string, MessageFunction>>(
+export function defineRuleForEach<Of extends List, Messages extends Record<string, MessageFunction>>(
 	of: Of,
 	{ meta, messages, checkOne }: RuleForEach<Of, Messages>
 ): Rule<Messages> {
+	const list: (study: Study) => readonly object[] = typeof of === 'function' ? of : LISTS[of as ListName];
 	return {
 		meta,
 		messages,
 		*check(study) {
-			for (const thing of study[of]) yield* checkOne(thing, study);
+			for (const thing of list(study)) yield* checkOne(thing as MemberOf<Of>, study);
 		},
-		each: { of, check: (thing, study) => checkOne(thing as Lists[Of][number], study) }
+		each: { list, check: (thing, study) => checkOne(thing as MemberOf<Of>, study) }
 	};
 }
 
-interface RuleForEach<Of extends keyof Lists, Messages extends Record<string, MessageFunction>> {
+interface RuleForEach<Of extends List, Messages extends Record<string, MessageFunction>> {
 	readonly meta: RuleMeta;
 	readonly messages: Messages;
-	readonly checkOne: (thing: Lists[Of][number], study: Study) => Iterable<Report<Messages>>;
+	readonly checkOne: (thing: MemberOf<Of>, study: Study) => Iterable<Report<Messages>>;
 }

@@ -29,9 +29,9 @@ export function deviceFree(study: Study): DeviceFree {
 
 type Metalwork = Omit<DeviceFree, 'conductorsAt'> & { conductorsAt(metal: MetalIndex): readonly ConductorId[] };
 
-const metalwork = ofForm(({ network }): Metalwork => {
-	const joined = unionFind(network.nodeCount);
-	for (const { a, b, kind, device } of network.branches) if (kind !== 'conductor' && !device) joined.union(a, b);
+const metalwork = ofForm(({ form }): Metalwork => {
+	const joined = unionFind(form.nodeCount);
+	for (const { a, b, kind, device } of form.branches) if (kind !== 'conductor' && !device) joined.union(a, b);
 
 	const at = <Item>(items: readonly Item[], nodesOf: (item: Item) => readonly NodeIndex[]) => {
 		const groups = new Map<MetalIndex, Item[]>();
@@ -47,24 +47,24 @@ const metalwork = ofForm(({ network }): Metalwork => {
 		return (metal: MetalIndex): readonly Item[] => groups.get(metal) ?? [];
 	};
 
-	const loadsAt = at(network.loads, ({ positive, negative }) => [positive, negative]);
-	const sourcesAt = at(network.sources, ({ positive }) => [positive]);
-	const posts = network.batteries.flatMap(({ part, positive, negative }) => [positive, negative].map((node) => ({ part, node })));
+	const loadsAt = at(form.loads, ({ positive, negative }) => [positive, negative]);
+	const sourcesAt = at(form.sources, ({ positive }) => [positive]);
+	const posts = form.batteries.flatMap(({ part, positive, negative }) => [positive, negative].map((node) => ({ part, node })));
 	const withPosts = new Set(posts.map(({ node }) => node));
 	const studOf = new Map<string, StudKey>();
-	for (const [key, node] of network.nodeOf) {
+	for (const [key, node] of form.nodeOf) {
 		if (withPosts.has(node) && !key.includes('@')) studOf.set(`${key.split('.')[0]} ${node}`, key);
 	}
 	const postsAt = at(posts, ({ node }) => [node]);
 	return {
 		metalOf: joined.find,
-		metalOfEnd: ({ id }, end) => joined.find(network.nodeOfEnd.get(id)![end]),
-		conductorsAt: at([...network.nodeOfEnd.keys()], (id) => {
-			const { from, to } = network.nodeOfEnd.get(id)!;
+		metalOfEnd: ({ id }, end) => joined.find(form.nodeOfEnd.get(id)![end]),
+		conductorsAt: at([...form.nodeOfEnd.keys()], (id) => {
+			const { from, to } = form.nodeOfEnd.get(id)!;
 			return [from, to];
 		}),
 		devicesAt: at(
-			network.branches.filter(({ device }) => device !== null),
+			form.branches.filter(({ device }) => device !== null),
 			({ a, b }) => [a, b]
 		),
 		batteryAt: (metal) => postsAt(metal).map(({ part, node }) => studOf.get(`${part} ${node}`) ?? null)[0] ?? null,

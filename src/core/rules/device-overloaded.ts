@@ -31,7 +31,7 @@ export const deviceOverloaded = defineRule({
 	},
 
 	*check(study) {
-		for (const { index, kind, ratedA, origin } of study.network.branches) {
+		for (const { index, kind, ratedA, origin } of study.form.branches) {
 			if ((kind !== 'switch' && kind !== 'shunt') || ratedA === null || origin.kind !== 'link') continue;
 			const { currentA, caseId } = study.branchCurrent(index);
 			const name = partName(study.part(origin.part));

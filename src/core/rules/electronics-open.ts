@@ -11,7 +11,7 @@ export function switchesOff({ part }: Study, battery: Pick<BatteryBranch, 'part'
 
 /** Batteries whose top is on the net of a node; on a converter's rail, those that feed its input. */
 export function batteriesBehind(study: Study, node: number): readonly BatteryBranch[] {
-	const { network, nets } = study;
+	const { form, nets } = study;
 	const seen = new Set<number>();
 	const found = new Set<BatteryBranch>();
 	const open = [node];
@@ -19,9 +19,9 @@ export function batteriesBehind(study: Study, node: number): readonly BatteryBra
 		const net = nets.of(open.pop()!);
 		if (seen.has(net)) continue;
 		seen.add(net);
-		for (const battery of network.batteries) if (nets.of(battery.positive) === net) found.add(battery);
-		for (const { positive, fedBy } of network.sources) {
-			if (nets.of(positive) === net && fedBy !== null) open.push(network.loads[fedBy]!.positive);
+		for (const battery of form.batteries) if (nets.of(battery.positive) === net) found.add(battery);
+		for (const { positive, fedBy } of form.sources) {
+			if (nets.of(positive) === net && fedBy !== null) open.push(form.loads[fedBy]!.positive);
 		}
 	}
 	return [...found];

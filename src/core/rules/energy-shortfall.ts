@@ -41,9 +41,9 @@ export const energyShortfall = defineRule({
 		})
 	},
 
-	*check({ diagram, network }) {
-		if (network.batteries.length === 0) return;
-		const { totals, usableAh, autonomyDays, autonomyWithSourcesDays, notGiven, sources } = energyBalance(diagram, network);
+	*check({ diagram, form }) {
+		if (form.batteries.length === 0) return;
+		const { totals, usableAh, autonomyDays, autonomyWithSourcesDays, notGiven, sources } = energyBalance(diagram, form);
 		if (autonomyDays === null || autonomyWithSourcesDays === null || autonomyWithSourcesDays >= TARGET_DAYS) return;
 		yield {
 			message: sources.length > 0 ? 'withSources' : 'withoutSources',

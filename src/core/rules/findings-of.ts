@@ -18,7 +18,7 @@ function sayingOf(rule: Rule): { readonly said: (ledger: StudyLedger) => readonl
 	let before: readonly Finding[] = [];
 	const { each } = rule;
 	const whole = (study: Study): readonly Finding[] => findingsFrom(rule, rule.check(study), study);
-	const things = (study: Study): readonly object[] => study[each!.of];
+	const things = (study: Study): readonly object[] => each!.list(study);
 	const about = (study: Study, thing: object): readonly Finding[] => findingsFrom(rule, each!.check(thing, study), study);
 	return {
 		said(ledger) {

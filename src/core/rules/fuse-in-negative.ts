@@ -28,7 +28,7 @@ export const fuseInNegative = defineRule({
 	*check(study) {
 		const isBonded = study.diagram.system.negative === 'bonded';
 		for (const { a, device, origin } of devicesOf(study)) {
-			if (study.network.poles[a] !== 'negative') continue;
+			if (study.form.poles[a] !== 'negative') continue;
 			yield {
 				message: isBonded ? 'bonded' : 'insulated',
 				severity: isBonded ? 'error' : 'warning',

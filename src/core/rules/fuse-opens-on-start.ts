@@ -38,7 +38,7 @@ export const fuseOpensOnStart = defineRule({
 	/** Devices that feed one starting load, with the others they feed at their rated draw. */
 	*check(study) {
 		for (const { device, loads } of loadsByDevice(study).values()) {
-			const protective = study.network.branches[study.network.branchOfLink.get(`${device.part}.${device.link}`)!]!.device;
+			const protective = study.form.branches[study.form.branchOfLink.get(`${device.part}.${device.link}`)!]!.device;
 			if (!protective) continue;
 			const running = loads.map((load) => ratedA(study, load));
 			const worst = loads
@@ -74,7 +74,7 @@ export const fuseOpensOnStart = defineRule({
 });
 
 /** Amps at the rated draw and the volts the load has with nothing on. */
-function ratedA({ atRest, diagram }: Study, { draw, index }: Study['network']['loads'][number]): number {
+function ratedA({ atRest, diagram }: Study, { draw, index }: Study['form']['loads'][number]): number {
 	if (draw.kind === 'current') return draw.amps;
 	const volts = (atRest.status === 'solved' && Math.abs(atRest.loadV[index]!)) || diagram.system.nominalV;
 	return draw.kind === 'power' ? draw.watts / volts : volts / draw.ohms;

@@ -24,7 +24,7 @@ export const fuseOverDeviceLimit = defineRule({
 
 	/** Where nothing limits the current at all, a missing fuse is the fault. */
 	*check(study) {
-		for (const load of study.network.loads) {
+		for (const load of study.form.loads) {
 			const { maxFuseA } = study.part(load.part).params;
 			if (typeof maxFuseA !== 'number') continue;
 			const letThrough = feedOf(study, load)?.letThrough;

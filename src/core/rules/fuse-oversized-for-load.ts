@@ -1,10 +1,13 @@
+import type { OperatingCase } from '#core/diagram';
 import type { LoadBranch } from '#core/network';
 import { ampsText } from '#core/units';
 import { deviceName, exceeds } from './conductor-words.ts';
-import { defineRule } from './define.ts';
+import { defineRuleForEach } from './define.ts';
 import { groupBy } from './group-by.ts';
 import { loadsByDevice } from './load-feed.ts';
+import type { Study } from './study.ts';
 import { partSubject, subjects } from './subjects.ts';
+import { ofForm } from './watch.ts';
 import { listed, partName } from './words.ts';
 
 /** How many times the load a fuse may be: common practice, no source. */
@@ -14,7 +17,11 @@ const SURGE_TIMES = 1.5;
 /** Nothing smaller is worth a smaller fuse: common practice, no source. */
 const LEAST_FUSE_A = 5;
 
-export const fuseOversizedForLoad = defineRule({
+const fusesByPart = ofForm((study) =>
+	[...groupBy([...loadsByDevice(study).values()], ({ device }) => device.part)].map(([part, fuses]) => ({ part, fuses }))
+);
+
+export const fuseOversizedForLoad = defineRuleForEach(fusesByPart, {
 	meta: {
 		id: 'fuse-oversized-for-load',
 		title: 'A fuse fits what it feeds',
@@ -32,34 +39,39 @@ export const fuseOversizedForLoad = defineRule({
 	},
 
 	/** One report for each part with fuses. */
-	*check(study) {
-		const solved = study.cases.filter(({ point }) => point.status === 'solved');
-		const drawnA = (loads: readonly LoadBranch[], duration: 'continuous' | 'surge') =>
-			Math.max(
-				0,
-				...solved
-					.filter(({ operatingCase }) => operatingCase.duration === duration)
-					.map(({ point }) => loads.reduce((sum, { index }) => sum + point.loadA[index]!, 0))
-			);
-		const large = [...loadsByDevice(study).values()].filter(({ device, loads }) => {
+	*checkOne({ part, fuses }, study) {
+		const large = fuses.filter(({ device, loads }) => {
 			if (device.currentA <= LEAST_FUSE_A) return false;
-			const continuousA = drawnA(loads, 'continuous');
+			const continuousA = drawnA(study, loads, 'continuous');
 			return (
 				continuousA > 0 &&
 				exceeds(device.currentA, CONTINUOUS_TIMES * continuousA) &&
-				exceeds(device.currentA, SURGE_TIMES * drawnA(loads, 'surge'))
+				exceeds(device.currentA, SURGE_TIMES * drawnA(study, loads, 'surge'))
 			);
 		});
-		for (const [part, fuses] of groupBy(large, ({ device }) => device.part)) {
-			const texts = fuses.map(({ device, loads }) => {
-				const names = listed([...new Set(loads.map((load) => partName(study.part(load.part))))]);
-				return `${deviceName(study, device)} ${ampsText(device.currentA)} (${names} ${ampsText(drawnA(loads, 'continuous'))})`;
-			});
-			yield {
-				message: 'large',
-				data: { fuses: listed(texts), one: fuses.length === 1 },
-				at: subjects([part, ...new Set(fuses.flatMap(({ loads }) => loads.map((load) => load.part)))].map(partSubject))
-			};
-		}
+		if (large.length === 0) return;
+		const texts = large.map(({ device, loads }) => {
+			const names = listed([...new Set(loads.map((load) => partName(study.part(load.part))))]);
+			return `${deviceName(study, device)} ${ampsText(device.currentA)} (${names} ${ampsText(drawnA(study, loads, 'continuous'))})`;
+		});
+		yield {
+			message: 'large',
+			data: { fuses: listed(texts), one: large.length === 1 },
+			at: subjects([part, ...new Set(large.flatMap(({ loads }) => loads.map((load) => load.part)))].map(partSubject))
+		};
 	}
 });
+
+/** Most that loads draw together in any case of a duration. */
+function drawnA({ diagram, loadA }: Study, loads: readonly LoadBranch[], duration: OperatingCase['duration']): number {
+	const byCase = loads.map(({ index }) => loadA(index));
+	let mostA = 0;
+	for (const [place, { caseId }] of (byCase[0] ?? []).entries()) {
+		if (diagram.cases[caseId]!.duration === duration)
+			mostA = Math.max(
+				mostA,
+				byCase.reduce((sum, drawn) => sum + drawn[place]!.amps, 0)
+			);
+	}
+	return mostA;
+}

@@ -73,10 +73,10 @@ export const fuseVoltageRating = defineRule({
 });
 
 /** Greatest volts a device sees against the return: in any case, at rest, and at the setting of any charger on its net. */
-function voltsReached({ network, nets, cases, atRest }: Study): (branch: DeviceBranch) => number {
+function voltsReached({ form, nets, cases, atRest }: Study): (branch: DeviceBranch) => number {
 	const points = [...cases.map(({ point }) => point), atRest].filter(({ status }) => status === 'solved');
 	const setV = new Map<number, number>();
-	for (const { positive, setV: volts } of network.sources) {
+	for (const { positive, setV: volts } of form.sources) {
 		setV.set(nets.of(positive), Math.max(volts, setV.get(nets.of(positive)) ?? 0));
 	}
 	return ({ a, b }) => Math.max(setV.get(nets.of(a)) ?? 0, ...points.flatMap(({ nodeV }) => [Math.abs(nodeV[a]!), Math.abs(nodeV[b]!)]));

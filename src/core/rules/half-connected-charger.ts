@@ -1,5 +1,5 @@
 import { studKey } from '#core/diagram';
-import type { Network, NodeIndex } from '#core/network';
+import type { Form, NodeIndex } from '#core/network';
 import { defineRule } from './define.ts';
 import type { Nets } from './nets.ts';
 import { partSubject } from './subjects.ts';
@@ -29,16 +29,16 @@ export const halfConnectedCharger = defineRule({
 
 	/** Supplies of a rail of their own need no battery. */
 	*check(study) {
-		const { network, nets, part } = study;
-		if (network.batteries.length === 0) return;
+		const { form, nets, part } = study;
+		if (form.batteries.length === 0) return;
 		const wired = wiredStuds(study);
-		for (const { part: id, link, positive, negative, alwaysOn } of network.sources) {
+		for (const { part: id, link, positive, negative, alwaysOn } of form.sources) {
 			const view = part(id);
 			const output = view.links.find((l) => l.id === link);
 			if (alwaysOn || output?.kind !== 'source') continue;
 			if (![output.positive, output.negative].some((terminal) => wired.has(studKey({ part: id, terminal })))) continue;
 
-			const [plus, minus] = [reachesBattery(network, nets, positive), reachesBattery(network, nets, negative)];
+			const [plus, minus] = [reachesBattery(form, nets, positive), reachesBattery(form, nets, negative)];
 			const name = partName(view);
 			if (!plus && !minus) yield { message: 'none', data: { name }, at: [partSubject(id)] };
 			else if (!plus || !minus) yield { message: 'half', data: { name, pole: plus ? 'negative' : 'positive' }, at: [partSubject(id)] };
@@ -46,5 +46,5 @@ export const halfConnectedCharger = defineRule({
 	}
 });
 
-const reachesBattery = ({ batteries }: Network, nets: Nets, node: NodeIndex): boolean =>
+const reachesBattery = ({ batteries }: Form, nets: Nets, node: NodeIndex): boolean =>
 	batteries.some(({ positive, negative }) => nets.of(positive) === nets.of(node) || nets.of(negative) === nets.of(node));

@@ -1,18 +1,18 @@
 import type { StudKey } from '#core/diagram';
 import { bestOrder, drawnHeatW, isWorthwhile, jointsOf, type Joint, type Stack } from '#core/studs';
 import { ampsText, compactNumber, wattsText } from '#core/units';
-import { defineRule } from './define.ts';
-import { groupBy } from './group-by.ts';
-import { stackCurrents, type StackCurrents } from './stack-currents.ts';
+import { defineRuleForEach } from './define.ts';
+import { stackCurrents } from './stack-currents.ts';
 import type { Study } from './study.ts';
 import { partSubject, studSubject } from './subjects.ts';
+import { derivedOf } from './watch.ts';
 import { partName } from './words.ts';
 
 /** Heat of one joint, and of all joints on one part, watts: common practice, no source. */
 const JOINT_W = 3;
 const PART_W = 10;
 
-export const hotJoint = defineRule({
+export const hotJoint = defineRuleForEach('parts', {
 	meta: {
 		id: 'hot-joint',
 		title: 'Joints stay cool',
@@ -34,22 +34,21 @@ export const hotJoint = defineRule({
 	},
 
 	/** One report for each part: its hottest joint, or else all together. Heat that another order takes away is that order's fault. */
-	*check(study) {
-		const joints = study.stacks.flatMap((stack) => jointsIn(stack, stackCurrents(study, stack)));
-		for (const [id, alike] of groupBy(joints, ({ key }) => key.slice(0, key.indexOf('.')))) {
-			const hottest = alike.reduce((a, b) => (b.heatW > a.heatW ? b : a));
-			const hot = alike.filter(({ heatW, stack }) => heatW > JOINT_W && bestW(study, stack) > JOINT_W);
-			if (hot.length > 0) {
-				const { key, heatW, currentA, caseId } = hot.reduce((a, b) => (b.heatW > a.heatW ? b : a));
-				yield { message: 'one', data: { stud: study.studName(key), heatW, currentA, mostW: JOINT_W }, at: [studSubject(key)], caseId };
-				continue;
-			}
-			// Each at its own worst, which errs to the safe side.
-			const heatW = alike.reduce((sum, joint) => sum + joint.heatW, 0);
-			if (heatW <= PART_W) continue;
-			const data = { name: partName(study.part(id)), heatW, joints: alike.length, mostW: PART_W };
-			yield { message: 'sum', data, at: [partSubject(id)], caseId: hottest.caseId };
+	*checkOne(part, study) {
+		const joints = part.terminals.flatMap(({ id }) => jointsAt(study, `${part.id}.${id}`));
+		if (joints.length === 0) return;
+		const hottest = joints.reduce((a, b) => (b.heatW > a.heatW ? b : a));
+		const hot = joints.filter(({ heatW, stack }) => heatW > JOINT_W && bestW(study, stack) > JOINT_W);
+		if (hot.length > 0) {
+			const { key, heatW, currentA, caseId } = hot.reduce((a, b) => (b.heatW > a.heatW ? b : a));
+			yield { message: 'one', data: { stud: study.studName(key), heatW, currentA, mostW: JOINT_W }, at: [studSubject(key)], caseId };
+			return;
 		}
+		// Each at its own worst, which errs to the safe side.
+		const heatW = joints.reduce((sum, joint) => sum + joint.heatW, 0);
+		if (heatW <= PART_W) return;
+		const data = { name: partName(part), heatW, joints: joints.length, mostW: PART_W };
+		yield { message: 'sum', data, at: [partSubject(part.id)], caseId: hottest.caseId };
 	}
 });
 
@@ -66,11 +65,7 @@ interface JointOn extends Joint {
 	readonly stack: Stack;
 }
 
-const known = new WeakMap<StackCurrents, readonly JointOn[]>();
-
-/** Kept with the currents, which are those of one stack. */
-function jointsIn(stack: Stack, currents: StackCurrents): readonly JointOn[] {
-	let joints = known.get(currents);
-	if (!joints) known.set(currents, (joints = jointsOf(stack, currents).map((joint) => ({ ...joint, key: stack.key, stack }))));
-	return joints;
-}
+const jointsAt = derivedOf((study, key: StudKey): readonly JointOn[] => {
+	const stack = study.stack(key);
+	return stack ? jointsOf(stack, stackCurrents(study, stack)).map((joint) => ({ ...joint, key, stack })) : [];
+});

@@ -30,12 +30,12 @@ export const insulatedReturn = defineRule({
 
 	/** Metalwork counts where a chassis point is drawn. */
 	*check(study) {
-		const { diagram, network, conductors } = study;
+		const { diagram, form, conductors } = study;
 		const { nodes, returning } = chassisOf(study);
 		// A load that returns through the metalwork is said by the rule on that.
 		if (diagram.system.negative !== 'insulated' || nodes.size === 0 || returning.length > 0) return;
 		const [node] = nodes;
-		const pole = network.poles[node!];
+		const pole = form.poles[node!];
 		if (pole === 'positive' || pole === 'negative') {
 			const joining = conductors.filter(({ branch }) => nodes.has(branch.a) !== nodes.has(branch.b));
 			yield {
@@ -60,11 +60,11 @@ export const insulatedReturn = defineRule({
 });
 
 /** Whether a switch parts a load from this post. */
-function isSwitchedIn({ network }: Study, post: number, pole: 'positive' | 'negative'): boolean {
-	const [closed, open] = [unionFind(network.nodeCount), unionFind(network.nodeCount)];
-	for (const { a, b, switchedBy } of network.branches) {
+function isSwitchedIn({ form }: Study, post: number, pole: 'positive' | 'negative'): boolean {
+	const [closed, open] = [unionFind(form.nodeCount), unionFind(form.nodeCount)];
+	for (const { a, b, switchedBy } of form.branches) {
 		closed.union(a, b);
 		if (switchedBy === null) open.union(a, b);
 	}
-	return network.loads.some((load) => closed.same(load[pole], post) && !open.same(load[pole], post));
+	return form.loads.some((load) => closed.same(load[pole], post) && !open.same(load[pole], post));
 }

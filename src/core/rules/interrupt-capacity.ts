@@ -8,6 +8,7 @@ import { exceeds, sources } from './conductor-words.ts';
 import { groupBy } from './group-by.ts';
 import type { Study } from './study.ts';
 import { partSubject, subjects } from './subjects.ts';
+import { derived, gathered } from './watch.ts';
 import { busMetal } from './wiring.ts';
 import { capital, listed } from './words.ts';
 
@@ -67,20 +68,11 @@ export const interruptCapacity = defineRule({
 
 	*check(study) {
 		const bus = busMetal(study);
-		const posts = new Set(study.network.batteries.flatMap(({ positive, negative }) => [bus.find(positive), bus.find(negative)]));
-		const judged = devicesOf(study).flatMap((branch): Judged[] => {
-			const fault = study.faults.throughDevice(branch);
-			// Where the voltage alone is too much for a fuse it has no breaking capacity to compare.
-			const breaking = breakingAmps(branch.device, fault.openV);
-			return fault.currentA > 0 && (breaking !== null || (branch.device.family === null && branch.device.breakingA === null))
-				? [{ branch, fault, breaking }]
-				: [];
-		});
-		const isWeak = ({ fault, breaking }: Judged): boolean => breaking !== null && exceeds(fault.currentA, breaking.value);
-		const reached = reachedFromBatteries(study, new Set(judged.filter((item) => !isWeak(item)).map(({ branch }) => branch.index)));
+		const posts = new Set(study.form.batteries.flatMap(({ positive, negative }) => [bus.find(positive), bus.find(negative)]));
+		const reached = reachedFromBatteries(study);
 		const isUnbacked = ({ fault }: Judged): boolean => reached.has(fault.from);
 
-		const weak = judged.filter(isWeak);
+		const weak = weakDevices(study);
 		// On battery posts one type is one cause; elsewhere one bus is.
 		const place = ({ fault, branch }: Judged): string => {
 			const at = bus.find(fault.from);
@@ -112,7 +104,7 @@ export const interruptCapacity = defineRule({
 			};
 		}
 
-		for (const { branch, fault } of judged.filter(({ breaking }) => breaking === null)) {
+		for (const { branch, fault } of unknownDevices(study)) {
 			yield {
 				message: 'unknown',
 				severity: 'note',
@@ -126,18 +118,35 @@ export const interruptCapacity = defineRule({
 
 const sourceFor = ({ profile }: Study): string => (SOURCE as RuleMeta['source'])[profile.basedOn] ?? SOURCE.default;
 
+const judged = gathered(devicesOf, (study, branch): readonly Judged[] => {
+	const fault = study.faults.throughDevice(branch);
+	// Where the voltage alone is too much for a fuse it has no breaking capacity to compare.
+	const breaking = breakingAmps(branch.device, fault.openV);
+	return fault.currentA > 0 && (breaking !== null || (branch.device.family === null && branch.device.breakingA === null))
+		? [{ branch, fault, breaking }]
+		: [];
+});
+
+// Lists of their own: most edits move the current through some device, and few make it too much for it.
+const isWeak = ({ fault, breaking }: Judged): boolean => breaking !== null && exceeds(fault.currentA, breaking.value);
+const weakDevices = derived((study): readonly Judged[] => judged(study).filter(isWeak));
+const unknownDevices = derived((study): readonly Judged[] => judged(study).filter(({ breaking }) => breaking === null));
+const ableDevices = derived((study): readonly number[] => judged(study).flatMap((item) => (isWeak(item) ? [] : [item.branch.index])));
+
 /** Nodes a battery feeds without a device on the way that could break the short. */
-function reachedFromBatteries({ network }: Study, able: ReadonlySet<number>): ReadonlySet<number> {
-	const reached = new Set(network.batteries.map(({ positive }) => positive));
+const reachedFromBatteries = derived((study): ReadonlySet<number> => {
+	const { form } = study;
+	const able = new Set(ableDevices(study));
+	const reached = new Set(form.batteries.map(({ positive }) => positive));
 	for (const node of reached) {
-		for (const index of network.branchesAt[node]!) {
+		for (const index of form.branchesAt[node]!) {
 			if (able.has(index)) continue;
-			const { a, b } = network.branches[index]!;
+			const { a, b } = form.branches[index]!;
 			reached.add(a === node ? b : a);
 		}
 	}
 	return reached;
-}
+});
 
 /** A shorter stretch is not worth naming. */
 const LEAST_M = 0.01;
@@ -146,8 +155,8 @@ const LEAST_M = 0.01;
 function distancesText(study: Study, judged: readonly Judged[]): string {
 	const found = judged.flatMap(({ branch, fault, breaking }) => {
 		const far = branch.a === fault.from ? branch.b : branch.a;
-		const conductors = study.network.branchesAt[far]!.flatMap((index) => {
-			const { origin } = study.network.branches[index]!;
+		const conductors = study.form.branchesAt[far]!.flatMap((index) => {
+			const { origin } = study.form.branches[index]!;
 			return origin.kind === 'conductor' ? [study.conductor(origin.id)] : [];
 		});
 		return conductors.flatMap(({ name, conductor, lengthM }) => {

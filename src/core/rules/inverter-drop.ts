@@ -40,8 +40,8 @@ export const inverterDrop = defineRule({
 			const name = partName(study.part(load.part));
 			const at = [partSubject(load.part)] as const;
 			const generalPercent = load.critical ? criticalPercent.value : Math.min(ordinaryWarnPercent.value, ordinaryPercent.value);
-			const drops = continuousCases(study).flatMap((result) => {
-				const drop = pathDrop(study, result.point, load);
+			const drops = continuousCases(study).flatMap((result, place) => {
+				const drop = pathDrop(study, place, load);
 				return drop
 					? [{ result, dropV: drop.ownV, percent: (100 * drop.ownV) / drop.nominalV, wholePercent: (100 * drop.dropV) / drop.nominalV }]
 					: [];

@@ -11,8 +11,8 @@ export interface InverterInput {
 }
 
 /** Inverters fed from this drawing, in its order. */
-export function invertersOf({ network, part }: Study): InverterInput[] {
-	return network.loads.flatMap((load) => {
+export function invertersOf({ form, part }: Study): InverterInput[] {
+	return form.loads.flatMap((load) => {
 		const { definition, params } = part(load.part);
 		if (definition?.kind !== 'inverter' || load.draw.kind !== 'power') return [];
 		const { cutOffV } = params;

@@ -77,6 +77,6 @@ const amperages = (views: readonly ConductorView[]): string =>
 	listed(views.map(({ name, conductor, ampacity }) => `${name} (${gaugeText(conductor.gauge)}, ${amperageText(ampacity)})`));
 
 function alreadyOver(study: Study, { part, link, currentA }: { part: string; link: string; currentA: number }): boolean {
-	const index = study.network.branchOfLink.get(`${part}.${link}`);
+	const index = study.form.branchOfLink.get(`${part}.${link}`);
 	return index === undefined || exceeds(study.branchCurrent(index).currentA, study.profile.fuseLoadShare.value * currentA);
 }

@@ -42,7 +42,7 @@ export const inverterRipple = defineRule({
 
 	*check(study) {
 		const mostV = (MOST_V * study.diagram.system.nominalV) / 12;
-		for (const load of study.network.loads) {
+		for (const load of study.form.loads) {
 			if (numberOf(study.part(load.part), 'watts') === null) continue;
 			const worst = worstDrop(study, load);
 			if (!worst || worst.percent > FOUND_PERCENT || !exceeds(SWING * worst.ownV, mostV)) continue;
@@ -62,10 +62,10 @@ export const inverterRipple = defineRule({
 	}
 });
 
-function worstDrop(study: Study, load: Study['network']['loads'][number]): { result: CaseResult; ownV: number; percent: number } | null {
+function worstDrop(study: Study, load: Study['form']['loads'][number]): { result: CaseResult; ownV: number; percent: number } | null {
 	let worst: { result: CaseResult; ownV: number; percent: number } | null = null;
-	for (const result of continuousCases(study)) {
-		const drop = pathDrop(study, result.point, load);
+	for (const [place, result] of continuousCases(study).entries()) {
+		const drop = pathDrop(study, place, load);
 		if (drop && drop.ownV > (worst?.ownV ?? 0)) worst = { result, ownV: drop.ownV, percent: (100 * drop.ownV) / drop.nominalV };
 	}
 	return worst;

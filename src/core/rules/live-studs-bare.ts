@@ -21,11 +21,11 @@ export const liveStudsBare = defineRule({
 	},
 
 	/** One report for all parts said to be bare. */
-	*check({ parts, network }) {
+	*check({ parts, form }) {
 		const bare = parts.filter(
 			(part) =>
 				choiceOf(part, 'liveStuds') === 'bare' &&
-				part.terminals.some(({ id, kind }) => kind === 'stud' && isPositive(network.nodeOf.get(`${part.id}.${id}`)))
+				part.terminals.some(({ id, kind }) => kind === 'stud' && isPositive(form.nodeOf.get(`${part.id}.${id}`)))
 		);
 		if (bare.length === 0) return;
 		yield {
@@ -35,7 +35,7 @@ export const liveStudsBare = defineRule({
 		};
 
 		function isPositive(node: number | undefined): boolean {
-			return node !== undefined && network.poles[node] === 'positive';
+			return node !== undefined && form.poles[node] === 'positive';
 		}
 	}
 });

@@ -28,10 +28,10 @@ export const loadDump = defineRule({
 	/** Alternators are the sources driven by an engine: those with a hot output to give. */
 	*check(study) {
 		const { metalOf } = banksOf(study);
-		const { network, nets, part } = study;
-		for (const source of network.sources) {
+		const { form, nets, part } = study;
+		for (const source of form.sources) {
 			if (!('hotA' in part(source.part).params)) continue;
-			const reached = network.batteries.filter(({ positive }) => nets.of(positive) === nets.of(source.positive));
+			const reached = form.batteries.filter(({ positive }) => nets.of(positive) === nets.of(source.positive));
 			if (reached.length === 0) continue;
 			const kept = reached.filter(({ positive }) => metalOf(positive) === metalOf(source.positive));
 			if (kept.some((battery) => !switchesOff(study, battery))) continue;

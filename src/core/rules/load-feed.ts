@@ -29,10 +29,10 @@ export interface DeviceLoads {
 /** Loads by the one device that limits each of them: "part.link" → loads, in the diagram's order. */
 export const loadsByDevice = ofForm((study): ReadonlyMap<string, DeviceLoads> => {
 	const groups = new Map<string, { device: LetThrough['limitedBy'][number]; loads: LoadBranch[] }>();
-	for (const load of study.network.loads) {
+	for (const load of study.form.loads) {
 		const limitedBy = feedOf(study, load)?.letThrough.limitedBy ?? [];
 		const [device] = limitedBy;
-		if (limitedBy.length !== 1 || !device || !study.network.branchOfLink.has(`${device.part}.${device.link}`)) continue;
+		if (limitedBy.length !== 1 || !device || !study.form.branchOfLink.has(`${device.part}.${device.link}`)) continue;
 		const key = `${device.part}.${device.link}`;
 		const group = groups.get(key) ?? { device, loads: [] };
 		group.loads.push(load);
@@ -67,7 +67,7 @@ export function returnBeside(study: Study, view: ConductorView): string {
 
 /** Where the part’s own current returns, not that of what it feeds in turn. */
 const isFeedTerminal = (study: Study, id: string, terminal: string): boolean => {
-	const node = study.network.nodeOf.get(`${id}.${terminal}`);
+	const node = study.form.nodeOf.get(`${id}.${terminal}`);
 	const own = usersByPart(study).get(id);
 	return own
 		? own.some(({ negative }) => negative === node)
@@ -75,4 +75,4 @@ const isFeedTerminal = (study: Study, id: string, terminal: string): boolean => 
 };
 
 /** Loads and sources inside each part that has any. */
-const usersByPart = ofForm(({ network }) => groupBy([...network.loads, ...network.sources], ({ part }) => part));
+const usersByPart = ofForm(({ form }) => groupBy([...form.loads, ...form.sources], ({ part }) => part));

@@ -15,8 +15,8 @@ export type Standing = 'fed' | 'reversed' | 'no-return' | 'not-fed' | 'both-posi
 /** Open-circuit volts below which two terminals are taken to be on one pole. */
 export const SAME_POLE_V = 0.5;
 
-export function standing({ network, nets }: Study, { positive, negative }: Terminals): Standing {
-	const [plus, minus] = [network.poles[positive]!, network.poles[negative]!];
+export function standing({ form, nets }: Study, { positive, negative }: Terminals): Standing {
+	const [plus, minus] = [form.poles[positive]!, form.poles[negative]!];
 	if (plus === 'shorted' || minus === 'shorted') return 'fed'; // nothing can be said until the short is gone
 	if (plus === 'floating' && minus === 'floating') return 'open';
 	if (plus === 'floating') return minus === 'positive' ? 'reversed' : 'not-fed';

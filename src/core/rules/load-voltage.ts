@@ -29,8 +29,8 @@ export const loadVoltage = defineRule({
 	},
 
 	/** One report for each device: its lowest voltage in a case in which it is on. */
-	*check({ network, cases, part, atRest }) {
-		for (const load of network.loads) {
+	*check({ form, cases, part, atRest }) {
+		for (const load of form.loads) {
 			const view = part(load.part);
 			const leastV = numberOf(view, load.followsSource === null ? 'minV' : 'minInputV');
 			if (leastV === null) continue;

@@ -1,7 +1,7 @@
 import { studKey } from '#core/diagram';
 import { holeFit, threadText } from '#core/studs';
 import { compactNumber } from '#core/units';
-import { defineRule } from './define.ts';
+import { defineRuleForEach } from './define.ts';
 import { conductorSubject, studSubject } from './subjects.ts';
 
 interface Data {
@@ -12,7 +12,7 @@ interface Data {
 	readonly slackMm: number;
 }
 
-export const lugHole = defineRule({
+export const lugHole = defineRuleForEach('conductors', {
 	meta: {
 		id: 'lug-hole',
 		title: 'The hole of a lug fits its stud',
@@ -34,23 +34,21 @@ export const lugHole = defineRule({
 	},
 
 	/** Only where a hole is given; lugs without one are taken to fit. */
-	*check(study) {
-		for (const { id, name, conductor } of study.conductors) {
-			for (const end of ['from', 'to'] as const) {
-				const hole = conductor[`${end}Hole`];
-				const { part, terminal } = conductor[end];
-				const thread = hole && study.part(part).terminals.find((other) => other.id === terminal)?.thread;
-				if (!hole || !thread) continue;
-				const { verdict, slackMm } = holeFit(hole, thread);
-				if (verdict === 'fits') continue;
-				const key = studKey(conductor[end]);
-				yield {
-					message: verdict === 'too-small' ? 'small' : 'large',
-					severity: verdict === 'loose' ? 'warning' : 'error',
-					data: { name, hole: threadText(hole), stud: study.studName(key), size: threadText(thread), slackMm },
-					at: [conductorSubject(id), studSubject(key)]
-				};
-			}
+	*checkOne({ id, name, conductor }, study) {
+		for (const end of ['from', 'to'] as const) {
+			const hole = conductor[`${end}Hole`];
+			const { part, terminal } = conductor[end];
+			const thread = hole && study.part(part).terminals.find((other) => other.id === terminal)?.thread;
+			if (!hole || !thread) return;
+			const { verdict, slackMm } = holeFit(hole, thread);
+			if (verdict === 'fits') return;
+			const key = studKey(conductor[end]);
+			yield {
+				message: verdict === 'too-small' ? 'small' : 'large',
+				severity: verdict === 'loose' ? 'warning' : 'error',
+				data: { name, hole: threadText(hole), stud: study.studName(key), size: threadText(thread), slackMm },
+				at: [conductorSubject(id), studSubject(key)]
+			};
 		}
 	}
 });

@@ -24,13 +24,13 @@ export const mainDisconnectMissing = defineRule({
 
 	/** One report for each bank that feeds loads, none of them behind a switch or breaker in either pole. */
 	*check(study) {
-		const { network, nets } = study;
-		const metal = unionFind(network.nodeCount);
-		for (const { a, b, switchedBy } of network.branches) if (switchedBy === null) metal.union(a, b);
+		const { form, nets } = study;
+		const metal = unionFind(form.nodeCount);
+		for (const { a, b, switchedBy } of form.branches) if (switchedBy === null) metal.union(a, b);
 		for (const bank of banksOf(study).banks) {
 			const [string] = bank.strings;
 			const [bottom, top] = [string!.batteries[0]!.negative, string!.batteries.at(-1)!.positive];
-			const fed = network.loads.filter(
+			const fed = form.loads.filter(
 				({ positive, negative }) => nets.of(positive) === nets.of(top) && nets.of(negative) === nets.of(bottom)
 			);
 			const isSwitched = fed.some(({ positive, negative }) => !metal.same(positive, top) || !metal.same(negative, bottom));

@@ -25,7 +25,7 @@ export const midPointTap = defineRule({
 	*check(study) {
 		const { midPoints, metalOf } = banksOf(study);
 		if (midPoints.size === 0) return;
-		const { loads, sources } = study.network;
+		const { loads, sources } = study.form;
 		for (const [point, { below, above }] of midPoints) {
 			const touches = ({ positive, negative }: { positive: number; negative: number }) =>
 				metalOf(positive) === point || metalOf(negative) === point;

@@ -2,7 +2,7 @@
  * Metal and potentials with every switch closed and nothing drawing: which terminals are one net, and how many
  * volts batteries and sources put between nets. Needs no solver, so it also answers where no currents exist.
  */
-import type { BatteryBranch, Network, NodeIndex } from '#core/network';
+import type { BatteryBranch, Form, NodeIndex } from '#core/network';
 import { unionFind } from '#core/network';
 
 /** A battery that closes a loop of batteries whose voltages do not add up. */
@@ -30,7 +30,7 @@ interface Step {
 }
 
 /** `flipped` is a battery taken as if its posts were exchanged. */
-export function netsOf(network: Network, flipped: BatteryBranch | null = null): Nets {
+export function netsOf(network: Form, flipped: BatteryBranch | null = null): Nets {
 	const metal = unionFind(network.nodeCount);
 	for (const { a, b } of network.branches) metal.union(a, b);
 
@@ -71,7 +71,7 @@ export function netsOf(network: Network, flipped: BatteryBranch | null = null): 
 
 /** Volts of every net against the first of its island. The ties form a forest: each net is reached once. */
 function walk(
-	{ nodeCount }: Network,
+	{ nodeCount }: Form,
 	find: (node: number) => number,
 	steps: ReadonlyMap<number, readonly { to: number; battery: BatteryBranch | null; riseV: number }[]>
 ) {

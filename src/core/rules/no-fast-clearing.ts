@@ -13,6 +13,7 @@ import { secondsText } from './fault-words.ts';
 import { groupBy } from './group-by.ts';
 import type { ConductorView, Study } from './study.ts';
 import { conductorSubject, partSubject, subjects } from './subjects.ts';
+import { gathered } from './watch.ts';
 
 interface Data {
 	readonly name: string;
@@ -58,11 +59,7 @@ export const noFastClearing = defineRule({
 
 	/** One report for each set of devices, about the conductor that is worst off. */
 	*check(study) {
-		const found = study.conductors.flatMap((view) => {
-			if (view.pole !== 'positive' || view.conductor.use === 'cranking') return [];
-			return (['from', 'to'] as const).flatMap((fedFrom) => slowClearing(study, view, fedFrom) ?? []);
-		});
-		for (const alike of groupBy(found, ({ letThrough }) =>
+		for (const alike of groupBy(slowClearings(study), ({ letThrough }) =>
 			letThrough.limitedBy.map(({ part, link }) => `${part}.${link}`).join()
 		).values()) {
 			const worst = alike.reduce((a, b) => (b.latestS / b.allowedS > a.latestS / a.allowedS ? b : a));
@@ -108,22 +105,30 @@ interface SlowClearing {
 	readonly allowedS: number;
 }
 
+const slowClearings = gathered(
+	(study) => study.conductors,
+	(study, view): readonly SlowClearing[] => {
+		if (view.pole !== 'positive' || view.conductor.use === 'cranking') return [];
+		return (['from', 'to'] as const).flatMap((fedFrom) => slowClearing(study, view, fedFrom) ?? []);
+	}
+);
+
 /** The least current into a short at the end opposite to `fedFrom`, if its devices are too slow for it. */
 function slowClearing(study: Study, view: ConductorView, fedFrom: ConductorEnd): SlowClearing | null {
-	const { network, faults } = study;
+	const { form, faults } = study;
 	const letThrough = study.protection(view.id)[fedFrom];
 	// More than the conductor is allowed is a fault of its own, or a tap short enough to be let off.
 	const { limit } = view;
 	if (letThrough.currentA === 0 || exceeds(letThrough.currentA, limit.currentA)) return null;
-	const short = faults.short(network.nodeOfEnd.get(view.id)![otherEnd(fedFrom)], 'least');
+	const short = faults.short(form.nodeOfEnd.get(view.id)![otherEnd(fedFrom)], 'least');
 	// Without a battery the supply limits itself.
 	if (!short || short.openV === 0) return null;
 	const currentA = Math.abs(short.branchA(view.branch));
 	// Nothing comes from this end, but for rounding: the short is fed past the conductor.
 	if (currentA < 1e-6 * letThrough.currentA) return null;
 	const fed = letThrough.limitedBy.flatMap(({ part, link }) => {
-		const index = network.branchOfLink.get(`${part}.${link}`);
-		const branch = index === undefined ? null : (network.branches[index] as DeviceBranch);
+		const index = form.branchOfLink.get(`${part}.${link}`);
+		const branch = index === undefined ? null : (form.branches[index] as DeviceBranch);
 		if (!branch?.device) return [];
 		const amps = short.branchA(branch);
 		return Math.abs(amps) >= LEAST_SHARE * currentA ? [{ branch, opening: openingAt(branch.device, amps) }] : [];

@@ -28,9 +28,9 @@ export const noPrecharge = defineRule({
 
 	/** One report for all inverters of a size that matters, on lithium, where nothing is said of it. */
 	*check(study) {
-		const { network, part, diagram } = study;
+		const { form, part, diagram } = study;
 		const fromW = diagram.system.nominalV > 12 ? FROM_W.high : FROM_W.low;
-		const hard = network.loads.flatMap((load) => {
+		const hard = form.loads.flatMap((load) => {
 			const view = part(load.part);
 			const watts = numberOf(view, 'watts');
 			if (watts === null || watts < fromW || choiceOf(view, 'precharge') === 'yes') return [];

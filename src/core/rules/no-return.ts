@@ -34,7 +34,7 @@ export const noReturn = defineRule({
 /** One report for all loads whose negatives hang on the same metal: one conductor is missing, not one each. */
 function* report(study: Study, wanted: 'no-return' | 'both-positive', message: 'open' | 'bothPositive') {
 	const byNet = new Map<number, Set<string>>();
-	for (const load of study.network.loads) {
+	for (const load of study.form.loads) {
 		if (standing(study, load) !== wanted) continue;
 		const net = study.nets.of(load.negative);
 		byNet.set(net, (byNet.get(net) ?? new Set()).add(load.part));

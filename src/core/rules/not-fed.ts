@@ -28,13 +28,13 @@ export const notFed = defineRule({
 
 	/** One report for all loads that hang on the same unfed metal. A load with nothing connected is not finished. */
 	*check(study) {
-		const { network, nets } = study;
-		if (network.batteries.length + network.sources.length === 0) return;
+		const { form, nets } = study;
+		if (form.batteries.length + form.sources.length === 0) return;
 		const wired = wiredStuds(study);
 		const isWired = (part: string) => study.part(part).terminals.some(({ id }) => wired.has(studKey({ part, terminal: id })));
 
 		const groups = new Map<string, { message: 'open' | 'bothNegative'; parts: Set<string> }>();
-		for (const load of network.loads) {
+		for (const load of form.loads) {
 			const stands = standing(study, load);
 			if ((stands !== 'both-negative' && stands !== 'not-fed' && stands !== 'open') || !isWired(load.part)) continue;
 			const message = stands === 'both-negative' ? 'bothNegative' : 'open';

@@ -1,7 +1,7 @@
 import { metresText } from '#core/units';
-import { chassisOf } from './chassis.ts';
+import { chassisNodes } from './chassis.ts';
 import { exceeds } from './conductor-words.ts';
-import { defineRule } from './define.ts';
+import { defineRuleForEach } from './define.ts';
 import { onlyConductorAt } from './load-feed.ts';
 import type { ConductorView, Study } from './study.ts';
 import { conductorSubject, partSubject } from './subjects.ts';
@@ -11,7 +11,7 @@ import { capital, partName } from './words.ts';
 const RATIO = 1.3;
 const LEAST_M = 0.5;
 
-export const oneWayLengthDoubt = defineRule({
+export const oneWayLengthDoubt = defineRuleForEach('loads', {
 	meta: {
 		id: 'one-way-length-doubt',
 		title: 'Lengths are entered one way, for each conductor',
@@ -29,27 +29,25 @@ export const oneWayLengthDoubt = defineRule({
 	},
 
 	/** One report for each load whose two conductors differ by more than 30 % and half a metre. A way through the chassis has no length. */
-	*check(study) {
-		const { nodes } = chassisOf(study);
-		for (const load of study.network.loads) {
-			const [positive, negative] = [onlyConductorAt(study, load.positive), onlyConductorAt(study, load.negative)];
-			if (!positive || !negative || nodes.has(negative.branch.a) || nodes.has(negative.branch.b)) continue;
-			if (positive.lengthAssumed || negative.lengthAssumed) continue;
-			if (!endsRun(study, positive, load.part) || !endsRun(study, negative, load.part)) continue;
-			const [longer, shorter] = positive.lengthM > negative.lengthM ? [positive, negative] : [negative, positive];
-			if (!exceeds(longer.lengthM, RATIO * shorter.lengthM) || !exceeds(longer.lengthM - shorter.lengthM, LEAST_M)) continue;
-			yield {
-				message: 'differ',
-				data: {
-					load: partName(study.part(load.part)),
-					longer: longer.name,
-					longerM: longer.lengthM,
-					shorter: shorter.name,
-					shorterM: shorter.lengthM
-				},
-				at: [conductorSubject(longer.id), conductorSubject(shorter.id), partSubject(load.part)]
-			};
-		}
+	*checkOne(load, study) {
+		const nodes = chassisNodes(study);
+		const [positive, negative] = [onlyConductorAt(study, load.positive), onlyConductorAt(study, load.negative)];
+		if (!positive || !negative || nodes.has(negative.branch.a) || nodes.has(negative.branch.b)) return;
+		if (positive.lengthAssumed || negative.lengthAssumed) return;
+		if (!endsRun(study, positive, load.part) || !endsRun(study, negative, load.part)) return;
+		const [longer, shorter] = positive.lengthM > negative.lengthM ? [positive, negative] : [negative, positive];
+		if (!exceeds(longer.lengthM, RATIO * shorter.lengthM) || !exceeds(longer.lengthM - shorter.lengthM, LEAST_M)) return;
+		yield {
+			message: 'differ',
+			data: {
+				load: partName(study.part(load.part)),
+				longer: longer.name,
+				longerM: longer.lengthM,
+				shorter: shorter.name,
+				shorterM: shorter.lengthM
+			},
+			at: [conductorSubject(longer.id), conductorSubject(shorter.id), partSubject(load.part)]
+		};
 	}
 });
 

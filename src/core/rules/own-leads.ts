@@ -38,7 +38,7 @@ export const ownLeads = defineRule({
 	/** Leads are taken to have the insulation and the place of the conductor that feeds them. An unlimited feed is another rule’s. */
 	*check(study) {
 		const { nominalV } = study.diagram.system;
-		for (const load of study.network.loads) {
+		for (const load of study.form.loads) {
 			const size = choiceOf(study.part(load.part), 'ownLeads') as (typeof AWG_SIZES)[number];
 			const feed = AWG_SIZES.includes(size) ? feedOf(study, load) : null;
 			if (!feed || feed.letThrough.currentA === Infinity) continue;

@@ -1,7 +1,8 @@
 /** Volts lost between a supply and a load, and where. */
 import type { Branch, LoadBranch, NodeIndex, SourceBranch } from '#core/network';
-import type { OperatingPoint } from '#core/solver';
-import type { Study } from './study.ts';
+import { continuousCaseIds } from './stack-currents.ts';
+import type { CaseResult, Study } from './study.ts';
+import { derivedOf } from './watch.ts';
 import { supplyNodes } from './wiring.ts';
 
 export interface Step {
@@ -32,10 +33,12 @@ const NONE: ReadonlySet<NodeIndex> = new Set();
  * The way to a load from the battery posts it is fed from and back to them; on a converter's rail, from the
  * converter's terminals. Null where the load draws nothing, or draws from a charger: then it has more than the
  * battery's voltage.
+ *
+ * @param place of the case among the continuous ones (`continuousCaseIds`)
  */
-export function pathDrop(study: Study, point: OperatingPoint, load: LoadBranch): PathDrop | null {
-	const { network, nets, diagram } = study;
-	const currentA = point.loadA[load.index]!;
+export function pathDrop(study: Study, place: number, load: LoadBranch): PathDrop | null {
+	const { form, nets, diagram } = study;
+	const currentA = continuousLoadA(study, place, load);
 	if (!(currentA > 1e-6)) return null;
 
 	const { batteries, sources } = supplyNodes(study);
@@ -43,11 +46,11 @@ export function pathDrop(study: Study, point: OperatingPoint, load: LoadBranch):
 	const fromBattery = batteries.positive.has(plus) && batteries.negative.has(minus);
 	const { positive, negative } = fromBattery ? batteries : sources;
 
-	const there = wayBack(network, point, load.positive, positive.get(plus) ?? NONE, currentA, 1);
-	const back = wayBack(network, point, load.negative, negative.get(minus) ?? NONE, currentA, -1);
+	const there = wayBack(study, place, load.positive, positive.get(plus) ?? NONE, currentA, 1);
+	const back = wayBack(study, place, load.negative, negative.get(minus) ?? NONE, currentA, -1);
 	if (!there || !back) return null;
 	const steps = [...there, ...back];
-	const railV = fromBattery ? diagram.system.nominalV : network.sources.find((source) => nets.of(source.positive) === plus)!.setV;
+	const railV = fromBattery ? diagram.system.nominalV : form.sources.find((source) => nets.of(source.positive) === plus)!.setV;
 	return {
 		dropV: steps.reduce((sum, { dropV }) => sum + dropV, 0),
 		ownV: steps.reduce((sum, { ownV }) => sum + ownV, 0),
@@ -56,31 +59,42 @@ export function pathDrop(study: Study, point: OperatingPoint, load: LoadBranch):
 	};
 }
 
+/** Amps a load draws in a continuous case. */
+export function continuousLoadA(study: Study, place: number, { index }: LoadBranch): number {
+	const caseId = continuousCaseIds(study)[place];
+	return study.loadA(index).find((drawn) => drawn.caseId === caseId)!.amps;
+}
+
 /**
  * Volts a charger's own output loses between its terminals and the posts of a battery on its rail, there and back.
  * Null where it delivers nothing, or no battery is reached.
+ *
+ * @param place of the case among the continuous ones
  */
-export function chargingDrop({ network, nets }: Study, point: OperatingPoint, source: SourceBranch): number | null {
+export function chargingDrop(study: Study, place: number, { point }: CaseResult, source: SourceBranch): number | null {
+	const { form, nets } = study;
 	const currentA = point.sourceA[source.index]!;
 	if (!(currentA > 1e-6)) return null;
 	const posts = (pole: 'positive' | 'negative') =>
-		new Set(network.batteries.filter((battery) => nets.of(battery[pole]) === nets.of(source[pole])).map((battery) => battery[pole]));
-	const there = wayBack(network, point, source.positive, posts('positive'), currentA, -1);
-	const back = wayBack(network, point, source.negative, posts('negative'), currentA, 1);
+		new Set(form.batteries.filter((battery) => nets.of(battery[pole]) === nets.of(source[pole])).map((battery) => battery[pole]));
+	const there = wayBack(study, place, source.positive, posts('positive'), currentA, -1);
+	const back = wayBack(study, place, source.negative, posts('negative'), currentA, 1);
 	return there && back ? [...there, ...back].reduce((sum, { ownV }) => sum + ownV, 0) : null;
 }
+
+type Sense = 1 | -1;
 
 /**
  * Follows the largest current from a load's terminal to the first supply terminal: `sense` 1 upstream, −1 downstream.
  * Where the way forks the load's own current is taken to divide as the whole does. Null when no supply is reached.
  */
 function wayBack(
-	network: Study['network'],
-	point: OperatingPoint,
+	study: Study,
+	place: number,
 	start: NodeIndex,
 	supplies: ReadonlySet<NodeIndex>,
 	loadA: number,
-	sense: 1 | -1
+	sense: Sense
 ): Step[] | null {
 	const steps: Step[] = [];
 	const seen = new Set<NodeIndex>();
@@ -88,20 +102,43 @@ function wayBack(
 	for (let node = start; !supplies.has(node);) {
 		if (seen.has(node)) return null;
 		seen.add(node);
-		let main: { branch: Branch; currentA: number } | null = null;
-		let arrivingA = 0;
-		for (const index of network.branchesAt[node]!) {
-			const branch = network.branches[index]!;
-			const currentA = sense * (branch.b === node ? point.branchA[index]! : -point.branchA[index]!);
-			if (!(currentA > 1e-9)) continue;
-			arrivingA += currentA;
-			if (!main || currentA > main.currentA) main = { branch, currentA };
-		}
+		const main = mainInflow(study, node, sense)[place];
 		if (!main) return null;
-		const { branch, currentA } = main;
+		const { currentA, arrivingA } = main;
+		const branch = study.branch(main.index);
 		ownA *= currentA / arrivingA;
 		steps.push({ branch, dropV: currentA * branch.resistanceOhm, ownV: ownA * branch.resistanceOhm, ownA });
 		node = branch.a === node ? branch.b : branch.a;
 	}
 	return steps;
+}
+
+/** The branch that brings most to a node, and what all bring together. */
+interface Inflow {
+	readonly index: number;
+	readonly currentA: number;
+	readonly arrivingA: number;
+}
+
+/** By continuous case; null where nothing arrives. Shared by all loads beyond. */
+const mainInflow = (study: Study, node: NodeIndex, sense: Sense): readonly (Inflow | null)[] =>
+	sense === 1 ? inflowUpstream(study, node) : inflowDownstream(study, node);
+const inflowUpstream = derivedOf((study, node: NodeIndex) => inflowsAt(study, node, 1));
+const inflowDownstream = derivedOf((study, node: NodeIndex) => inflowsAt(study, node, -1));
+
+function inflowsAt(study: Study, node: NodeIndex, sense: Sense): readonly (Inflow | null)[] {
+	const { branches, branchesAt } = study.form;
+	const currents = branchesAt[node]!.map((index) => ({ index, isInto: branches[index]!.b === node, byCase: study.continuousA(index) }));
+	return continuousCaseIds(study).map((_, place) => {
+		let main: { readonly index: number; readonly currentA: number } | null = null;
+		let arrivingA = 0;
+		for (const { index, isInto, byCase } of currents) {
+			const { amps } = byCase[place]!;
+			const currentA = sense * (isInto ? amps : -amps);
+			if (!(currentA > 1e-9)) continue;
+			arrivingA += currentA;
+			if (!main || currentA > main.currentA) main = { index, currentA };
+		}
+		return main && { ...main, arrivingA };
+	});
 }

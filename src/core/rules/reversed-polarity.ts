@@ -26,12 +26,12 @@ export const reversedPolarity = defineRule({
 
 	*check(study) {
 		const reported = new Set<string>();
-		for (const load of study.network.loads) {
+		for (const load of study.form.loads) {
 			if (load.reversible || standing(study, load) !== 'reversed' || reported.has(load.part)) continue;
 			reported.add(load.part);
 			yield { message: 'load', data: { name: partName(study.part(load.part)) }, at: [partSubject(load.part)] };
 		}
-		for (const source of study.network.sources) {
+		for (const source of study.form.sources) {
 			const volts = study.nets.voltsBetween(source.positive, source.negative);
 			if (volts === null || volts > -SAME_POLE_V || reported.has(source.part)) continue;
 			reported.add(source.part);

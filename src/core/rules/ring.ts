@@ -1,8 +1,8 @@
-import type { Network } from '#core/network';
 import { defineRule } from './define.ts';
 import { groupBy } from './group-by.ts';
 import type { ConductorView } from './study.ts';
 import { conductorSubject, subjects } from './subjects.ts';
+import { gathered, ofForm } from './watch.ts';
 import { capital, listed } from './words.ts';
 
 export const ring = defineRule({
@@ -24,12 +24,11 @@ export const ring = defineRule({
 
 	/** One report for each piece of the network that is closed in itself. Banks of parallel strings and pairs between the same two places are meant. */
 	*check(study) {
-		const pieces = ringPieces(study.network);
-		const onRing = study.conductors.filter(({ branch, pole }) => pole === 'positive' && pieces.has(branch.index));
+		const pieces = ringPieces(study);
 		const sizes = groupBy([...pieces.values()], (piece) => piece);
-		for (const [piece, views] of groupBy(onRing, ({ branch }) => pieces.get(branch.index)!)) {
+		for (const [piece, views] of groupBy(conductorsOnRings(study), ({ branch }) => pieces.get(branch.index)!)) {
 			const nodes = new Set(views.flatMap(({ branch }) => [branch.a, branch.b]));
-			const isBank = study.network.batteries.filter(({ positive }) => nodes.has(positive)).length > 1;
+			const isBank = study.form.batteries.filter(({ positive }) => nodes.has(positive)).length > 1;
 			// Only conductors, all between the same two places: another rule looks at those.
 			const isParallel = sizes.get(piece)!.length === views.length && isSideBySide(views);
 			if (isBank || isParallel) continue;
@@ -42,6 +41,11 @@ export const ring = defineRule({
 	}
 });
 
+const conductorsOnRings = gathered(
+	(study) => study.conductors,
+	(study, view) => (view.pole === 'positive' && ringPieces(study).has(view.branch.index) ? [view] : [])
+);
+
 const isSideBySide = (views: readonly ConductorView[]): boolean =>
 	views.every(({ branch: { a, b } }) => {
 		const [first] = views as [ConductorView];
@@ -53,7 +57,7 @@ const isSideBySide = (views: readonly ConductorView[]): boolean =>
  * The piece each branch belongs to that can be taken out without parting what it joins: branches of one piece share
  * its number, bridges have none. Tarjan’s low points, without recursion, since trees are deep.
  */
-function ringPieces({ nodeCount, branches, branchesAt, poles }: Network): ReadonlyMap<number, number> {
+const ringPieces = ofForm(({ form: { nodeCount, branches, branchesAt, poles } }): ReadonlyMap<number, number> => {
 	const order = new Int32Array(nodeCount).fill(-1);
 	const low = new Int32Array(nodeCount);
 	const next = new Int32Array(nodeCount);
@@ -105,4 +109,4 @@ function ringPieces({ nodeCount, branches, branchesAt, poles }: Network): Readon
 		}
 	}
 	return piece;
-}
+});

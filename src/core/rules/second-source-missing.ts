@@ -27,7 +27,7 @@ export const secondSourceMissing = defineRule({
 
 	/** One report for all loads fed by the same batteries. */
 	*check(study) {
-		const marked = study.network.loads.filter(({ part }) => isSet(study.part(part), 'mustNotGoDark'));
+		const marked = study.form.loads.filter(({ part }) => isSet(study.part(part), 'mustNotGoDark'));
 		const groups = new Map<string, typeof marked>();
 		for (const load of marked) {
 			const key = batteriesBehind(study, load.positive)

@@ -1,12 +1,13 @@
-import { openingAt, selectivity, type Opening, type Short } from '#core/faults';
+import { openingAt, selectivity, type Opening } from '#core/faults';
+import type { NodeIndex } from '#core/network';
 import { ampsText } from '#core/units';
 import { defineRule } from './define.ts';
 import { deviceNames, devicesOf, type DeviceBranch } from './device-limits.ts';
 import { secondsText } from './fault-words.ts';
 import { groupBy } from './group-by.ts';
 import { sources } from './conductor-words.ts';
-import type { Study } from './study.ts';
 import { partSubject, subjects } from './subjects.ts';
+import { derived, derivedOf, gathered, ofForm } from './watch.ts';
 import { deviceZones } from './wiring.ts';
 import { capital } from './words.ts';
 
@@ -26,7 +27,8 @@ interface Lost {
 	/** Upstream devices that may open first; the quickest of them leads. */
 	readonly upstream: readonly { readonly branch: DeviceBranch; readonly opening: Opening; readonly amps: number }[];
 	readonly opening: Opening;
-	readonly short: Short;
+	/** Of the short at the end of the circuit. */
+	readonly faultA: number;
 }
 
 /** Below this share of a fault a device is one of several that feed it side by side. */
@@ -87,7 +89,7 @@ export const selectivityLost = defineRule({
 					nearer: deviceNames(study, nearer),
 					isOneNearer: nearer.length === 1,
 					downS: worst.opening.latestS,
-					faultA: worst.short.currentA
+					faultA: worst.faultA
 				},
 				at: subjects([...new Set(parts)].map(partSubject)),
 				source: sources(SOURCE, worst.opening.source, quickest.opening.source),
@@ -99,46 +101,54 @@ export const selectivityLost = defineRule({
 
 const margin = ({ opening, upstream }: Lost): number => opening.latestS / upstream[0]!.opening.earliestS;
 
-function lostOf(study: Study): Lost[] {
-	const { network, faults } = study;
-	const devices = devicesOf(study);
+/** The side of a device that greater currents come from. */
+const fedFrom = derivedOf((study, index: number): NodeIndex => study.faults.throughDevice(study.form.branches[index]!).from);
+
+const directedDevices = derived((study): readonly Directed[] => {
 	const zone = deviceZones(study);
-	const directed = devices.map((branch) => {
-		const { from } = faults.throughDevice(branch);
+	return devicesOf(study).map((branch) => {
+		const from = fedFrom(study, branch.index);
 		return { branch, from: zone.find(from), into: zone.find(branch.a === from ? branch.b : branch.a) };
 	});
-	const feeders = groupBy(directed, ({ into }) => into);
-	const ends = groupBy([...network.loads, ...network.sources], ({ positive }) => zone.find(positive));
-	const posts = new Set(network.batteries.map(({ positive }) => zone.find(positive)));
+});
 
-	const upstreamOf = upstreams(feeders);
+const upstreamDevices = derived((study) => upstreams(groupBy(directedDevices(study), ({ into }) => into)));
 
-	return directed.flatMap(({ branch, from, into }) => {
-		if (from === into || posts.has(into)) return [];
-		const shorts = (ends.get(into) ?? []).flatMap(({ positive }) => faults.short(positive, 'greatest') ?? []);
-		if (shorts.length === 0) return [];
-		const short = shorts.reduce((a, b) => (b.currentA < a.currentA ? b : a));
-		const amps = Math.abs(short.branchA(branch));
-		const opening = openingAt(branch.device, amps);
-		if (amps < CARRIES_ALL * short.currentA || !opening || opening.latestS === Infinity) return [];
-		// No more than the whole short adds to what flows without it: most types are slow enough even for that.
-		const isQuick = ({ branch: other }: Directed): boolean => {
-			const most = openingAt(other.device, (Math.abs(faults.atRestA(other, 'greatest')) + short.currentA) * (1 + 1e-9));
-			return most !== null && selectivity(opening, most) !== 'selective';
-		};
-		const upstream = upstreamOf(from)
-			.filter((other) => other.branch !== branch && isQuick(other))
-			.flatMap((other) => {
-				const upA = Math.abs(short.branchA(other.branch));
-				const upOpening = openingAt(other.branch.device, upA);
-				return upOpening && selectivity(opening, upOpening) !== 'selective'
-					? [{ branch: other.branch, opening: upOpening, amps: upA }]
-					: [];
-			})
-			.sort((a, b) => a.opening.earliestS - b.opening.earliestS);
-		return upstream.length === 0 ? [] : [{ nearer: branch, upstream, opening, short }];
-	});
-}
+/** Loads and sources, and whether a battery's post is there, by zone. */
+const zoneEnds = ofForm((study) => {
+	const { form } = study;
+	const zone = deviceZones(study);
+	return {
+		ends: groupBy([...form.loads, ...form.sources], ({ positive }) => zone.find(positive)),
+		posts: new Set(form.batteries.map(({ positive }) => zone.find(positive)))
+	};
+});
+
+const lostOf = gathered(directedDevices, (study, { branch, from, into }): readonly Lost[] => {
+	const { faults } = study;
+	const { ends, posts } = zoneEnds(study);
+	if (from === into || posts.has(into)) return [];
+	const shorts = (ends.get(into) ?? []).flatMap(({ positive }) => faults.short(positive, 'greatest') ?? []);
+	if (shorts.length === 0) return [];
+	const short = shorts.reduce((a, b) => (b.currentA < a.currentA ? b : a));
+	const amps = Math.abs(short.branchA(branch));
+	const opening = openingAt(branch.device, amps);
+	if (amps < CARRIES_ALL * short.currentA || !opening || opening.latestS === Infinity) return [];
+	// No more than the whole short adds to what flows without it: most types are slow enough even for that.
+	const isQuick = ({ branch: other }: Directed): boolean => {
+		const most = openingAt(other.device, (Math.abs(faults.atRestA(other, 'greatest')) + short.currentA) * (1 + 1e-9));
+		return most !== null && selectivity(opening, most) !== 'selective';
+	};
+	const upstream = upstreamDevices(study)(from)
+		.filter((other) => other.branch !== branch && isQuick(other))
+		.flatMap((other) => {
+			const upA = Math.abs(short.branchA(other.branch));
+			const upOpening = openingAt(other.branch.device, upA);
+			return upOpening && selectivity(opening, upOpening) !== 'selective' ? [{ branch: other.branch, opening: upOpening, amps: upA }] : [];
+		})
+		.sort((a, b) => a.opening.earliestS - b.opening.earliestS);
+	return upstream.length === 0 ? [] : [{ nearer: branch, upstream, opening, faultA: short.currentA }];
+});
 
 interface Directed {
 	readonly branch: DeviceBranch;

@@ -29,7 +29,7 @@ export const shuntBypassed = defineRule({
 	},
 
 	*check(study) {
-		for (const [index, branch] of study.network.branches.entries()) {
+		for (const [index, branch] of study.form.branches.entries()) {
 			if (branch.kind !== 'shunt' || branch.origin.kind !== 'link') continue;
 			const { part } = branch.origin;
 			const shunt = partName(study.part(part));
@@ -40,10 +40,10 @@ export const shuntBypassed = defineRule({
 				continue;
 			}
 
-			const batterySide = [a, b].find((side) => study.network.batteries.some(({ negative }) => metal.find(negative) === side));
+			const batterySide = [a, b].find((side) => study.form.batteries.some(({ negative }) => metal.find(negative) === side));
 			const otherSide = batterySide === a ? b : a;
 			// Batteries on both sides: another bank's negative is joined on the system side, as its labels say.
-			const side = study.network.batteries.some(({ negative }) => metal.find(negative) === otherSide) ? a : batterySide;
+			const side = study.form.batteries.some(({ negative }) => metal.find(negative) === otherSide) ? a : batterySide;
 			if (side === undefined) continue;
 
 			const hidden = users(study).filter(({ negative, positive }) => metal.find(negative) === side && metal.find(positive) !== side);
@@ -65,26 +65,26 @@ export const shuntBypassed = defineRule({
 
 type Point = Study['cases'][number]['point'];
 
-function users({ network }: Study) {
+function users({ form }: Study) {
 	return [
-		...network.loads.map((load) => ({ ...load, currentA: (point: Point) => point.loadA[load.index]! })),
-		...network.sources.map((source) => ({ ...source, currentA: (point: Point) => -point.sourceA[source.index]! }))
+		...form.loads.map((load) => ({ ...load, currentA: (point: Point) => point.loadA[load.index]! })),
+		...form.sources.map((source) => ({ ...source, currentA: (point: Point) => -point.sourceA[source.index]! }))
 	];
 }
 
-function metalWithout({ network }: Study, shunt: number) {
-	const metal = unionFind(network.nodeCount);
-	network.branches.forEach(({ a, b }, index) => {
+function metalWithout({ form }: Study, shunt: number) {
+	const metal = unionFind(form.nodeCount);
+	form.branches.forEach(({ a, b }, index) => {
 		if (index !== shunt) metal.union(a, b);
 	});
 	return metal;
 }
 
 /** The one conductor that brings a part's negative to the battery side; the part itself where there are more. */
-function markOf({ conductors, network, part }: Study, id: string, side: number, find: (node: number) => number): Subject[] {
+function markOf({ conductors, form, part }: Study, id: string, side: number, find: (node: number) => number): Subject[] {
 	const keys = new Set(part(id).terminals.map((terminal) => studKey({ part: id, terminal: terminal.id })));
 	const returns = conductors.filter(({ id: conductor, conductor: { from, to } }) => {
-		const ends = network.nodeOfEnd.get(conductor)!;
+		const ends = form.nodeOfEnd.get(conductor)!;
 		return (keys.has(studKey(from)) || keys.has(studKey(to))) && find(ends.from) === side;
 	});
 	return [...(returns.length === 1 ? [conductorSubject(returns[0]!.id)] : []), partSubject(id)];

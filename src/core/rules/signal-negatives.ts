@@ -22,8 +22,8 @@ export const signalNegatives = defineRule({
 	},
 
 	/** One report for all devices marked as sharing signals. */
-	*check({ network, nets, part }) {
-		const sharing = network.loads.filter((load) => isSet(part(load.part), 'signals'));
+	*check({ form, nets, part }) {
+		const sharing = form.loads.filter((load) => isSet(part(load.part), 'signals'));
 		const groups = groupBy(sharing, ({ negative }) => nets.of(negative));
 		if (groups.size < 2) return;
 		const firsts = [...groups.values()].map(([first]) => first!.part);

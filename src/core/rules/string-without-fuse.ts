@@ -29,9 +29,9 @@ export const stringWithoutFuse = defineRule({
 
 	/** One report for strings joined without a device in either pole; a warning for two of lead-acid, which are often left so. */
 	*check(study) {
-		const { network } = study;
-		const free = unionFind(network.nodeCount);
-		for (const { a, b, device, kind } of network.branches) if (!device && kind !== 'switch') free.union(a, b);
+		const { form } = study;
+		const free = unionFind(form.nodeCount);
+		for (const { a, b, device, kind } of form.branches) if (!device && kind !== 'switch') free.union(a, b);
 		const ends = ({ batteries }: BatteryString) => `${free.find(batteries[0]!.negative)} ${free.find(batteries.at(-1)!.positive)}`;
 		for (const { strings } of banksOf(study).banks) {
 			for (const joined of groupBy(strings, ends).values()) {

@@ -90,4 +90,8 @@ export interface Study {
 	branchCurrent(branchIndex: number): WorstCurrent;
 	/** Amps of a branch in each continuous case that has currents, positive from a to b. */
 	continuousA(branchIndex: number): readonly CaseCurrent[];
+	/** Amps drawn by a load in each case that has currents. */
+	loadA(loadIndex: number): readonly CaseCurrent[];
+	/** A branch with its resistance. */
+	branch(branchIndex: number): Branch;
 }

@@ -23,10 +23,10 @@ export const switchInNegative = defineRule({
 		})
 	},
 
-	*check({ diagram, network, part }) {
+	*check({ diagram, form, part }) {
 		if (diagram.system.negative !== 'bonded') return;
-		const switches = network.branches.flatMap((branch) =>
-			branch.kind === 'switch' && branch.origin.kind === 'link' ? [{ part: branch.origin.part, pole: network.poles[branch.a]! }] : []
+		const switches = form.branches.flatMap((branch) =>
+			branch.kind === 'switch' && branch.origin.kind === 'link' ? [{ part: branch.origin.part, pole: form.poles[branch.a]! }] : []
 		);
 		if (switches.some(({ part: id, pole }) => pole === 'positive' && part(id).definition?.group === 'protection')) return;
 		const negative = [...new Set(switches.filter(({ pole }) => pole === 'negative').map(({ part: id }) => id))];

@@ -1,7 +1,7 @@
 import { INSULATION_C } from '#core/diagram';
 import { ampsText } from '#core/units';
 import { amperageSource, exceeds } from './conductor-words.ts';
-import { defineRule } from './define.ts';
+import { defineRuleForEach } from './define.ts';
 import { numberOf } from './params.ts';
 import { conductorSubject, partSubject } from './subjects.ts';
 import { capital, celsiusText, partName } from './words.ts';
@@ -15,14 +15,16 @@ interface Data {
 	readonly allowedA: number;
 }
 
-export const terminalTemperature = defineRule({
+const SOURCE = 'NFPA 70 110.14(C)';
+
+export const terminalTemperature = defineRuleForEach('conductors', {
 	meta: {
 		id: 'terminal-temperature',
 		title: 'A conductor stays as cool as the terminals it ends on',
 		severity: 'warning',
 		group: 'conductors',
 		why: 'A conductor used up to the heat its insulation bears carries that heat into the terminal, which was made for less.',
-		source: { default: 'NFPA 70 110.14(C)' }
+		source: { default: SOURCE }
 	},
 
 	messages: {
@@ -33,34 +35,32 @@ export const terminalTemperature = defineRule({
 	},
 
 	/** Conductors over their own amperage are another rule's. */
-	*check(study) {
-		for (const view of study.conductors) {
-			const { conductor, continuous, ampacity } = view;
-			if (exceeds(continuous.currentA, ampacity.currentA)) continue;
-			const ends = [conductor.from.part, conductor.to.part].flatMap((id) => {
-				const terminalC = numberOf(study.part(id), 'terminalC');
-				return terminalC === null ? [] : [{ id, terminalC }];
-			});
-			const weakest = ends.reduce<(typeof ends)[number] | null>((a, b) => (a && a.terminalC <= b.terminalC ? a : b), null);
-			if (!weakest || weakest.terminalC >= conductor.insulationC) continue;
-			const columnC = INSULATION_C.findLast((c) => c <= weakest.terminalC) ?? INSULATION_C[0];
-			const cooler = study.profile.ampacity({ ...conductor, insulationC: columnC }, study.diagram.system.nominalV, study.diagram.ambient);
-			if (!exceeds(continuous.currentA, cooler.currentA)) continue;
-			yield {
-				message: 'tooHot',
-				data: {
-					name: view.name,
-					currentA: continuous.currentA,
-					insulationC: conductor.insulationC,
-					part: partName(study.part(weakest.id)),
-					terminalC: weakest.terminalC,
-					allowedA: cooler.currentA
-				},
-				at: [conductorSubject(view.id), partSubject(weakest.id)],
-				caseId: continuous.caseId,
-				source: `${this.meta.source.default}; ${amperageSource(cooler)}`,
-				unverified: cooler.unverified
-			};
-		}
+	*checkOne(view, study) {
+		const { conductor, continuous, ampacity } = view;
+		if (exceeds(continuous.currentA, ampacity.currentA)) return;
+		const ends = [conductor.from.part, conductor.to.part].flatMap((id) => {
+			const terminalC = numberOf(study.part(id), 'terminalC');
+			return terminalC === null ? [] : [{ id, terminalC }];
+		});
+		const weakest = ends.reduce<(typeof ends)[number] | null>((a, b) => (a && a.terminalC <= b.terminalC ? a : b), null);
+		if (!weakest || weakest.terminalC >= conductor.insulationC) return;
+		const columnC = INSULATION_C.findLast((c) => c <= weakest.terminalC) ?? INSULATION_C[0];
+		const cooler = study.profile.ampacity({ ...conductor, insulationC: columnC }, study.diagram.system.nominalV, study.diagram.ambient);
+		if (!exceeds(continuous.currentA, cooler.currentA)) return;
+		yield {
+			message: 'tooHot',
+			data: {
+				name: view.name,
+				currentA: continuous.currentA,
+				insulationC: conductor.insulationC,
+				part: partName(study.part(weakest.id)),
+				terminalC: weakest.terminalC,
+				allowedA: cooler.currentA
+			},
+			at: [conductorSubject(view.id), partSubject(weakest.id)],
+			caseId: continuous.caseId,
+			source: `${SOURCE}; ${amperageSource(cooler)}`,
+			unverified: cooler.unverified
+		};
 	}
 });

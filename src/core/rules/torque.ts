@@ -1,10 +1,12 @@
-import { studKey } from '#core/diagram';
+import { studKey, type Conductor, type ConductorEnd, type StudKey } from '#core/diagram';
 import { threadText } from '#core/studs';
-import { thread } from '#core/tables';
+import { thread, type ThreadId } from '#core/tables';
 import { compactNumber } from '#core/units';
 import { exceeds } from './conductor-words.ts';
 import { defineRule } from './define.ts';
+import type { Study } from './study.ts';
 import { conductorSubject, studSubject, subjects } from './subjects.ts';
+import { gathered } from './watch.ts';
 import { capital, listed } from './words.ts';
 
 interface Data {
@@ -43,19 +45,12 @@ export const torque = defineRule({
 
 	/** The range of the thread for each nut recorded; one note on the others, once anybody has begun to record. */
 	*check(study) {
-		const open = new Set<string>();
-		const recorded = new Set<string>();
-		for (const { id, name, conductor } of study.conductors) {
+		const recorded = new Set<StudKey>();
+		for (const { id, name, conductor } of recordedOn(study)) {
 			for (const end of ['from', 'to'] as const) {
-				const { part, terminal } = conductor[end];
-				const size = study.part(part).terminals.find((other) => other.id === terminal)?.thread;
-				if (!size) continue;
-				const key = studKey(conductor[end]);
-				const torqueNm = conductor[`${end}TorqueNm`] ?? null;
-				if (torqueNm === null) {
-					open.add(key);
-					continue;
-				}
+				const nut = nutAt(study, conductor, end);
+				if (!nut || nut.torqueNm === null) continue;
+				const { key, size, torqueNm } = nut;
 				recorded.add(key);
 				const [leastNm, greatestNm] = thread(size).torqueNm;
 				const isOver = exceeds(torqueNm, greatestNm);
@@ -69,9 +64,10 @@ export const torque = defineRule({
 				};
 			}
 		}
+		if (recorded.size === 0) return;
 		// One nut holds all lugs of a stud.
-		const missing = [...open].filter((key) => !recorded.has(key));
-		if (recorded.size === 0 || missing.length === 0) return;
+		const missing = [...new Set(openNuts(study))].filter((key) => !recorded.has(key));
+		if (missing.length === 0) return;
 		yield {
 			message: 'missing',
 			severity: 'note',
@@ -80,3 +76,33 @@ export const torque = defineRule({
 		};
 	}
 });
+
+interface Nut {
+	readonly key: StudKey;
+	readonly size: ThreadId;
+	readonly torqueNm: number | null;
+}
+
+/** Null for a clamp. */
+function nutAt(study: Study, conductor: Conductor, end: ConductorEnd): Nut | null {
+	const { part, terminal } = conductor[end];
+	const size = study.part(part).terminals.find((other) => other.id === terminal)?.thread;
+	return size ? { key: studKey(conductor[end]), size, torqueNm: conductor[`${end}TorqueNm`] ?? null } : null;
+}
+
+const isRecorded = ({ fromTorqueNm, toTorqueNm }: Conductor): boolean => (fromTorqueNm ?? null) !== null || (toTorqueNm ?? null) !== null;
+
+/** Conductors with a torque at either end. */
+const recordedOn = gathered(
+	(study) => study.conductors,
+	(_, view) => (isRecorded(view.conductor) ? [view] : [])
+);
+
+const openNuts = gathered(
+	(study) => study.conductors,
+	(study, { conductor }) =>
+		(['from', 'to'] as const).flatMap((end) => {
+			const nut = nutAt(study, conductor, end);
+			return nut?.torqueNm === null ? [nut.key] : [];
+		})
+);

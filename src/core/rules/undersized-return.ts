@@ -1,14 +1,15 @@
 import { gaugeText } from '#core/conductors';
 import type { GreatestDevice } from '#core/profiles';
-import { letThroughBound, type LetThrough } from '#core/protection';
+import type { LetThrough } from '#core/protection';
 import { ampsText } from '#core/units';
 import { alsoText, amperageSource, amperageText, exceeds, gaugeForDevice, limitedByText, limitText, sources } from './conductor-words.ts';
 import { defineRule } from './define.ts';
 import { groupBy } from './group-by.ts';
 import { overcurrentFaults } from './overcurrent.ts';
-import type { ConductorView, Study } from './study.ts';
+import type { ConductorView } from './study.ts';
 import { conductorSubject, partSubject, subjects } from './subjects.ts';
 import { upstreamFaults } from './upstream-faults.ts';
+import { derived, gathered } from './watch.ts';
 import { capital } from './words.ts';
 
 interface Data {
@@ -73,21 +74,23 @@ interface ReturnFault {
 	readonly letThrough: LetThrough;
 }
 
-function faultsOf(study: Study): ReturnFault[] {
-	const upstream = upstreamFaults(study.network, overcurrentFaults(study));
-	return study.conductors.flatMap((view) => {
+const upstream = derived((study) => upstreamFaults(study.form, overcurrentFaults(study)));
+
+const faultsOf = gathered(
+	(study) => study.conductors,
+	(study, view): readonly ReturnFault[] => {
 		if (view.pole !== 'negative' || view.conductor.use === 'cranking') return [];
 		const { limit } = view;
-		if (!exceeds(letThroughBound(study.network, view.id), limit.currentA)) return [];
+		if (!exceeds(study.letThroughBound(view.id), limit.currentA)) return [];
 		const { from, to } = study.protection(view.id);
 		const letThrough = from.currentA >= to.currentA ? from : to;
 		// Where nothing limits the current the fault is a missing fuse in the positive.
 		if (letThrough.currentA === Infinity || !exceeds(letThrough.currentA, limit.currentA)) return [];
 		// Devices too large for a positive conductor no thicker than this, on the only way here: that repair serves both.
-		const isKnown = upstream(letThrough).some((fault) => !exceeds(fault.limit.currentA, limit.currentA));
+		const isKnown = upstream(study)(letThrough).some((fault) => !exceeds(fault.limit.currentA, limit.currentA));
 		return isKnown ? [] : [{ view, limit, letThrough }];
-	});
-}
+	}
+);
 
 const keys = new WeakMap<LetThrough, string>();
 

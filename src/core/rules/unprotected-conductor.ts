@@ -65,8 +65,8 @@ export const unprotectedConductor = defineRule({
 });
 
 /** @param lengthM without a fuse, from the origin to the conductor's far end */
-function isDeadly({ network, faults }: Study, origin: StudKey, lengthM: number): boolean {
-	const node = network.nodeOf.get(origin);
+function isDeadly({ form, faults }: Study, origin: StudKey, lengthM: number): boolean {
+	const node = form.nodeOf.get(origin);
 	const currentA = node === undefined ? 0 : (faults.short(node, 'greatest')?.currentA ?? 0);
 	return exceeds(currentA, FATAL_A) && exceeds(lengthM, FATAL_M);
 }

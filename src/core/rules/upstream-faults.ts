@@ -1,5 +1,5 @@
 /** Which faults of positive conductors lie before the devices that limit another let-through. */
-import type { Network, NodeIndex } from '#core/network';
+import type { Form, NodeIndex } from '#core/network';
 import type { LetThrough } from '#core/protection';
 
 interface Walk {
@@ -14,26 +14,26 @@ interface Walk {
  * through them. Answers are kept by the let-through, which returns on common loops share.
  */
 export function upstreamFaults<Fault extends { readonly letThrough: LetThrough }>(
-	network: Network,
+	form: Form,
 	faults: readonly Fault[]
 ): (letThrough: LetThrough) => readonly Fault[] {
 	const devicesOf = ({ limitedBy }: LetThrough): number[] =>
-		limitedBy.flatMap(({ part, link }) => network.branchOfLink.get(`${part}.${link}`) ?? []);
+		limitedBy.flatMap(({ part, link }) => form.branchOfLink.get(`${part}.${link}`) ?? []);
 	const barring = faults.map((fault) => ({ fault, barred: new Set(devicesOf(fault.letThrough)) })).filter(({ barred }) => barred.size > 0);
 	const byDevice = new Map<number, typeof barring>();
 	for (const entry of barring) {
 		for (const device of entry.barred) byDevice.set(device, [...(byDevice.get(device) ?? []), entry]);
 	}
 
-	const posts = new Set(network.batteries.map(({ positive }) => positive));
+	const posts = new Set(form.batteries.map(({ positive }) => positive));
 	const none: ReadonlySet<number> = new Set();
 	const answer = (letThrough: LetThrough): readonly Fault[] => {
 		const wanted = devicesOf(letThrough);
 		if (wanted.length === 0) return barring.map(({ fault }) => fault);
 		// What does not bar the first device, nor one way to it, cannot be on the only way.
-		const { reached, way } = walkToBattery(network, posts, wanted.slice(0, 1), none);
+		const { reached, way } = walkToBattery(form, posts, wanted.slice(0, 1), none);
 		const near = new Set(reached ? [wanted[0]!, ...way].flatMap((device) => byDevice.get(device) ?? []) : barring);
-		return [...near].filter(({ barred }) => !walkToBattery(network, posts, wanted, barred).reached).map(({ fault }) => fault);
+		return [...near].filter(({ barred }) => !walkToBattery(form, posts, wanted, barred).reached).map(({ fault }) => fault);
 	};
 
 	const known = new WeakMap<LetThrough, readonly Fault[]>();
@@ -45,7 +45,7 @@ export function upstreamFaults<Fault extends { readonly letThrough: LetThrough }
 
 /** From the ends of the wanted branches, those barred apart, to the nearest battery without passing barred ones. */
 function walkToBattery(
-	{ branches, branchesAt }: Network,
+	{ branches, branchesAt }: Form,
 	posts: ReadonlySet<NodeIndex>,
 	wanted: readonly number[],
 	barred: ReadonlySet<number>

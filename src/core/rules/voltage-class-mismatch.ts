@@ -47,7 +47,7 @@ export const voltageClassMismatch = defineRule({
 	*check(study) {
 		const bank = wrongBank(study);
 		if (bank) yield bank;
-		for (const load of study.network.loads) {
+		for (const load of study.form.loads) {
 			const { madeForV } = study.part(load.part).params;
 			if (typeof madeForV !== 'number' || standing(study, load) !== 'fed') continue;
 			const openV = study.nets.voltsBetween(load.positive, load.negative);
@@ -71,13 +71,13 @@ const rangeOf = (nominalV: number) => ({ fromV: (RANGE_OF_12V.fromV * nominalV) 
  * voltage. One bank that does is enough: a starter battery may have another.
  */
 function wrongBank(study: Study) {
-	const { network, nets, diagram } = study;
+	const { form, nets, diagram } = study;
 	const { nominalV } = diagram.system;
 	const { banks } = banksOf(study);
 	const own = banks.map(({ strings }) => strings[0]!.batteries.reduce((sum, { emfV }) => sum + emfV, 0));
 	const once = (nodes: readonly number[]) => [...new Map(nodes.map((node) => [nets.of(node), node])).values()];
-	const bottoms = once(network.batteries.map(({ negative }) => negative));
-	const joined = once(network.batteries.map(({ positive }) => positive)).flatMap((top) =>
+	const bottoms = once(form.batteries.map(({ negative }) => negative));
+	const joined = once(form.batteries.map(({ positive }) => positive)).flatMap((top) =>
 		bottoms.flatMap((bottom) => nets.voltsBetween(top, bottom) ?? [])
 	);
 	const voltsV = Math.max(...own, ...joined);

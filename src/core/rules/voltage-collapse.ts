@@ -22,7 +22,7 @@ export const voltageCollapse = defineRule({
 	*check(study) {
 		for (const { id, operatingCase, point } of study.cases) {
 			if (point.status !== 'collapsed') continue;
-			const parts = [...new Set(point.collapsedLoads.map((index) => study.network.loads[index]!.part))];
+			const parts = [...new Set(point.collapsedLoads.map((index) => study.form.loads[index]!.part))];
 			yield {
 				message: 'collapsed',
 				data: {

@@ -1,13 +1,14 @@
 import { compareGauges, gaugeText, resistanceOhm, thinnestGauge } from '#core/conductors';
-import type { Gauge } from '#core/diagram';
+import type { CaseId, Gauge } from '#core/diagram';
 import type { LoadBranch } from '#core/network';
 import type { Sourced } from '#core/tables';
 import { ampsText, percentText, voltsText } from '#core/units';
 import { deviceName, exceeds, lengthAssumptions } from './conductor-words.ts';
-import { defineRule } from './define.ts';
-import { pathDrop, type PathDrop, type Step } from './path-drop.ts';
+import { defineRuleForEach } from './define.ts';
+import { continuousLoadA, pathDrop, type PathDrop, type Step } from './path-drop.ts';
 import type { Severity } from './finding.ts';
-import type { CaseResult, Study } from './study.ts';
+import { continuousCaseIds } from './stack-currents.ts';
+import type { Study } from './study.ts';
 import { conductorSubject, partSubject, subjects } from './subjects.ts';
 import { capital, listed, partName } from './words.ts';
 
@@ -30,7 +31,7 @@ const ownWords = (data: Data): string =>
 	`${capital(data.name)} loses ${share(data)}, on the way there and back to its own ${ampsText(data.currentA)} in “${data.caseName}”`;
 const mostWords = ({ most }: Data): string => ` The largest part is lost in ${most}.`;
 
-export const voltageDrop = defineRule({
+export const voltageDrop = defineRuleForEach('loads', {
 	meta: {
 		id: 'voltage-drop',
 		title: 'A load gets the voltage it needs',
@@ -59,57 +60,54 @@ export const voltageDrop = defineRule({
 	},
 
 	/** One report for each load, about the continuous case in which it is worst. */
-	*check(study) {
-		for (const load of study.network.loads) {
-			const drops = dropsOf(study, load);
-			const verdict = verdictOn(study, load, drops);
-			if (!verdict) continue;
-			const { message, severity, percent, worst } = verdict;
-			const { drop, result } = worst;
-			const lostIn = (step: Step) => (message === 'together' ? step.dropV : step.ownV);
-			const most = largest(drop.steps, lostIn);
-			const name = partName(study.part(load.part));
-			const allowedV = (drop.nominalV * percent.value) / 100;
-			const data = {
-				name,
-				currentA: result.point.loadA[load.index]!,
-				dropV: message === 'together' ? drop.dropV : drop.ownV,
-				ownV: drop.ownV,
-				nominalV: drop.nominalV,
-				limitPercent: percent.value,
-				caseName: result.operatingCase.label,
-				most: listed(most.map((step) => `${stepName(study, step)} (${voltsText(lostIn(step))})`)),
-				remedy: message === 'together' ? sharedRemedy(name) : ownRemedy(study, most, drop.ownV - allowedV)
-			};
-			const views = drop.steps.flatMap(({ branch: { origin } }) => (origin.kind === 'conductor' ? [study.conductor(origin.id)] : []));
-			yield {
-				message,
-				severity,
-				data,
-				at: subjects([
-					partSubject(load.part),
-					...most.map(({ branch: { origin } }) => (origin.kind === 'conductor' ? conductorSubject(origin.id) : partSubject(origin.part)))
-				]),
-				caseId: result.id,
-				source: percent.source,
-				assumptions: lengthAssumptions(views)
-			};
-		}
+	*checkOne(load, study) {
+		const drops = dropsOf(study, load);
+		const verdict = verdictOn(study, load, drops);
+		if (!verdict) return;
+		const { message, severity, percent, worst } = verdict;
+		const { drop, caseId } = worst;
+		const lostIn = (step: Step) => (message === 'together' ? step.dropV : step.ownV);
+		const most = largest(drop.steps, lostIn);
+		const name = partName(study.part(load.part));
+		const allowedV = (drop.nominalV * percent.value) / 100;
+		const data = {
+			name,
+			currentA: worst.currentA,
+			dropV: message === 'together' ? drop.dropV : drop.ownV,
+			ownV: drop.ownV,
+			nominalV: drop.nominalV,
+			limitPercent: percent.value,
+			caseName: study.diagram.cases[caseId]!.label,
+			most: listed(most.map((step) => `${stepName(study, step)} (${voltsText(lostIn(step))})`)),
+			remedy: message === 'together' ? sharedRemedy(name) : ownRemedy(study, most, drop.ownV - allowedV)
+		};
+		const views = drop.steps.flatMap(({ branch: { origin } }) => (origin.kind === 'conductor' ? [study.conductor(origin.id)] : []));
+		yield {
+			message,
+			severity,
+			data,
+			at: subjects([
+				partSubject(load.part),
+				...most.map(({ branch: { origin } }) => (origin.kind === 'conductor' ? conductorSubject(origin.id) : partSubject(origin.part)))
+			]),
+			caseId,
+			source: percent.source,
+			assumptions: lengthAssumptions(views)
+		};
 	}
 });
 
 interface CaseDrop {
 	readonly drop: PathDrop;
-	readonly result: CaseResult;
+	readonly caseId: CaseId;
+	readonly currentA: number;
 }
 
-/** In every continuous case that has currents. */
+/** In every continuous case in which it draws. */
 const dropsOf = (study: Study, load: LoadBranch): CaseDrop[] =>
-	study.cases.flatMap((result) => {
-		const { point, operatingCase } = result;
-		if (operatingCase.duration !== 'continuous' || point.status !== 'solved' || !point.loadFed[load.index]) return [];
-		const drop = pathDrop(study, point, load);
-		return drop ? [{ drop, result }] : [];
+	continuousCaseIds(study).flatMap((caseId, place) => {
+		const drop = pathDrop(study, place, load);
+		return drop ? [{ drop, caseId, currentA: continuousLoadA(study, place, load) }] : [];
 	});
 
 interface Verdict {

@@ -99,7 +99,9 @@ function watched(base: Study, ledger: StudyLedger): Study {
 		conductorName: asksAbout(nameOfConductor),
 		stack: asksAbout(stack),
 		branchCurrent: asksAbout(branchCurrent),
-		continuousA: asksAbout(continuousA)
+		continuousA: asksAbout(continuousA),
+		loadA: asksAbout(loadA),
+		branch: asksAbout(branch)
 	};
 	const study = { memory, ...about };
 	for (const name of FACETS) define(study, name, asks(QUESTIONS[name]));
@@ -136,6 +138,8 @@ const nameOfConductor = (study: Study, id: string) => study.conductorName(id);
 const stack = (study: Study, key: string) => study.stack(key);
 const branchCurrent = (study: Study, index: number) => study.branchCurrent(index);
 const continuousA = (study: Study, index: number) => study.continuousA(index);
+const loadA = (study: Study, index: number) => study.loadA(index);
+const branch = (study: Study, index: number) => study.branch(index);
 
 /** Networks of one form differ in their branches' resistances and in nothing else. */
 function watchedNetwork(network: Network, readBranches: () => unknown): Network {

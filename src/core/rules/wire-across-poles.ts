@@ -1,5 +1,5 @@
 import { studKey, type Conductor, type ConductorId } from '#core/diagram';
-import type { Network, NodeIndex } from '#core/network';
+import type { Form, NodeIndex } from '#core/network';
 import { defineRule } from './define.ts';
 import { conductorSubject, partSubject, subjects } from './subjects.ts';
 import type { ConductorView, Study } from './study.ts';
@@ -24,14 +24,14 @@ export const wireAcrossPoles = defineRule({
 
 	/** Takes one culprit away after another until no battery or source is shorted any more. */
 	*check(study) {
-		const { network, nets } = study;
-		const supplies = [...network.batteries, ...network.sources].filter(({ positive, negative }) => nets.of(positive) === nets.of(negative));
+		const { form, nets } = study;
+		const supplies = [...form.batteries, ...form.sources].filter(({ positive, negative }) => nets.of(positive) === nets.of(negative));
 		const removed = new Set<ConductorId>();
 		const culprits = new Map<ConductorId, Set<string>>();
 
 		for (const supply of supplies) {
 			for (;;) {
-				const path = conductorsOnPath(network, supply.positive, supply.negative, removed);
+				const path = conductorsOnPath(form, supply.positive, supply.negative, removed);
 				if (!path) break;
 				const culprit = likeliest(path.map(study.conductor), study);
 				// Parts and mounted blocks alone never join the poles; were one to, there would be no conductor to blame.
@@ -44,7 +44,7 @@ export const wireAcrossPoles = defineRule({
 		// A culprit found for one battery shorts every battery beside it as well; put back alone it tells which.
 		for (const [id] of culprits) {
 			const others = new Set([...removed].filter((other) => other !== id));
-			const shorted = supplies.filter(({ positive, negative }) => conductorsOnPath(network, positive, negative, others) !== null);
+			const shorted = supplies.filter(({ positive, negative }) => conductorsOnPath(form, positive, negative, others) !== null);
 			const parts = [...new Set([...shorted.map((supply) => supply.part), ...culprits.get(id)!])];
 			const { name, conductor } = study.conductor(id);
 			yield {
@@ -61,12 +61,12 @@ const placeOf = ({ studName }: Study, { label, from, to }: Conductor): string =>
 	label.trim() === '' ? '' : `, from ${studName(studKey(from))} to ${studName(studKey(to))},`;
 
 /** Conductors on a shortest way through conductors and closed devices; null where there is no way. */
-function conductorsOnPath(network: Network, from: NodeIndex, to: NodeIndex, removed: ReadonlySet<ConductorId>): ConductorId[] | null {
+function conductorsOnPath(form: Form, from: NodeIndex, to: NodeIndex, removed: ReadonlySet<ConductorId>): ConductorId[] | null {
 	const cameBy = new Map<NodeIndex, number | null>([[from, null]]);
 	const queue = [from];
 	for (let node = queue.shift(); node !== undefined && node !== to; node = queue.shift()) {
-		for (const index of network.branchesAt[node]!) {
-			const { a, b, origin } = network.branches[index]!;
+		for (const index of form.branchesAt[node]!) {
+			const { a, b, origin } = form.branches[index]!;
 			const next = a === node ? b : a;
 			if (cameBy.has(next) || (origin.kind === 'conductor' && removed.has(origin.id))) continue;
 			cameBy.set(next, index);
@@ -77,7 +77,7 @@ function conductorsOnPath(network: Network, from: NodeIndex, to: NodeIndex, remo
 
 	const conductors: ConductorId[] = [];
 	for (let node = to, index = cameBy.get(node); index !== null && index !== undefined; index = cameBy.get(node)) {
-		const { a, b, origin } = network.branches[index]!;
+		const { a, b, origin } = form.branches[index]!;
 		if (origin.kind === 'conductor') conductors.push(origin.id);
 		node = a === node ? b : a;
 	}

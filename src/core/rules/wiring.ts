@@ -21,14 +21,14 @@ export const wiredParts = ofForm(
 );
 
 /** Conductors of the network at each node; one from a node to itself is listed once. */
-export const conductorsByNode = ofForm(({ network }): ReadonlyMap<NodeIndex, readonly ConductorId[]> => {
+export const conductorsByNode = ofForm(({ form }): ReadonlyMap<NodeIndex, readonly ConductorId[]> => {
 	const at = new Map<NodeIndex, ConductorId[]>();
 	const land = (node: NodeIndex, id: ConductorId): void => {
 		const ids = at.get(node);
 		if (ids) ids.push(id);
 		else at.set(node, [id]);
 	};
-	for (const [id, { from, to }] of network.nodeOfEnd) {
+	for (const [id, { from, to }] of form.nodeOfEnd) {
 		land(from, id);
 		if (from !== to) land(to, id);
 	}
@@ -36,8 +36,8 @@ export const conductorsByNode = ofForm(({ network }): ReadonlyMap<NodeIndex, rea
 });
 
 /** Conductors of the network at each part; one from a part to itself is listed once. */
-export const conductorsByPart = ofForm(({ network, diagram }): ReadonlyMap<PartId, readonly ConductorId[]> => {
-	const ends = [...network.nodeOfEnd.keys()].flatMap((id) => {
+export const conductorsByPart = ofForm(({ form, diagram }): ReadonlyMap<PartId, readonly ConductorId[]> => {
+	const ends = [...form.nodeOfEnd.keys()].flatMap((id) => {
 		const { from, to } = diagram.conductors[id]!;
 		return [...new Set([from.part, to.part])].map((part) => ({ part, id }));
 	});
@@ -45,16 +45,16 @@ export const conductorsByPart = ofForm(({ network, diagram }): ReadonlyMap<PartI
 });
 
 /** Metal that bars, switches and shunts join, without conductors and without devices. */
-export const busMetal = ofForm(({ network }) => {
-	const joined = unionFind(network.nodeCount);
-	for (const { a, b, kind, device } of network.branches) if (kind !== 'conductor' && !device) joined.union(a, b);
+export const busMetal = ofForm(({ form }) => {
+	const joined = unionFind(form.nodeCount);
+	for (const { a, b, kind, device } of form.branches) if (kind !== 'conductor' && !device) joined.union(a, b);
 	return joined;
 });
 
 /** Metal between devices: everything joined without passing a fuse or breaker. */
-export const deviceZones = ofForm(({ network }) => {
-	const joined = unionFind(network.nodeCount);
-	for (const { a, b, device } of network.branches) if (!device) joined.union(a, b);
+export const deviceZones = ofForm(({ form }) => {
+	const joined = unionFind(form.nodeCount);
+	for (const { a, b, device } of form.branches) if (!device) joined.union(a, b);
 	return joined;
 });
 
@@ -66,7 +66,7 @@ interface TwoPole {
 type NodesByNet = ReadonlyMap<number, ReadonlySet<NodeIndex>>;
 
 /** Terminals of batteries and of sources, by pole and net. */
-export const supplyNodes = ofForm(({ network, nets }) => {
+export const supplyNodes = ofForm(({ form, nets }) => {
 	const byNet = (supplies: readonly TwoPole[], pole: keyof TwoPole): NodesByNet => {
 		const nodes = new Map<number, Set<NodeIndex>>();
 		for (const supply of supplies) {
@@ -76,5 +76,5 @@ export const supplyNodes = ofForm(({ network, nets }) => {
 		return nodes;
 	};
 	const both = (supplies: readonly TwoPole[]) => ({ positive: byNet(supplies, 'positive'), negative: byNet(supplies, 'negative') });
-	return { batteries: both(network.batteries), sources: both(network.sources) };
+	return { batteries: both(form.batteries), sources: both(form.sources) };
 });
