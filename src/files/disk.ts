@@ -1,5 +1,9 @@
-/** Whether a file on the disk is still as it was left: something else may have written it meanwhile. */
-export type DiskState = 'same' | 'changed' | 'unknown';
+/** Whether a file on the disk still holds what was left in it: something else may have written it meanwhile. */
+export interface OnDisk {
+	readonly state: 'same' | 'changed' | 'unknown';
+	/** When it was last written; null when unknown. */
+	readonly modifiedMs: number | null;
+}
 
 /** Permissions of file handles are not in the standard types yet. */
 interface Permitted {
@@ -7,21 +11,43 @@ interface Permitted {
 	requestPermission?(options: { mode: 'read' | 'readwrite' }): Promise<PermissionState>;
 }
 
-/** When the file was last written; null where the browser does not say, or does not let us look without asking the user. */
-export async function modifiedMsOf(handle: FileSystemFileHandle): Promise<number | null> {
+const UNKNOWN: OnDisk = { state: 'unknown', modifiedMs: null };
+
+/** Null where the browser does not let us look without asking the user. */
+async function fileOf(handle: FileSystemFileHandle): Promise<File | null> {
 	try {
 		const allowed = (await (handle as Permitted).queryPermission?.({ mode: 'read' })) ?? 'granted';
-		return allowed === 'granted' ? (await handle.getFile()).lastModified : null;
+		return allowed === 'granted' ? await handle.getFile() : null;
 	} catch {
 		return null;
 	}
 }
 
-/** @param knownMs when it was last written as far as we know; null when we do not */
-export async function diskState(handle: FileSystemFileHandle, knownMs: number | null): Promise<DiskState> {
-	const nowMs = await modifiedMsOf(handle);
-	if (nowMs === null || knownMs === null) return 'unknown';
-	return nowMs === knownMs ? 'same' : 'changed';
+/** When the file was last written; null where the browser does not say. */
+export const modifiedMsOf = async (handle: FileSystemFileHandle): Promise<number | null> => (await fileOf(handle))?.lastModified ?? null;
+
+/**
+ * A file written again with the same text counts as the same: copying tools do that, and so does a page that was closed
+ * before it noted when its own writing ended.
+ *
+ * @param knownMs when it was last written as far as we know; null when we do not
+ * @param isOurs whether this text is what was left in it
+ */
+export async function diskState(
+	handle: FileSystemFileHandle,
+	knownMs: number | null,
+	isOurs: (text: string) => boolean = () => false
+): Promise<OnDisk> {
+	const file = await fileOf(handle);
+	if (!file || knownMs === null) return UNKNOWN;
+	const modifiedMs = file.lastModified;
+	if (modifiedMs === knownMs) return { state: 'same', modifiedMs };
+	try {
+		return { state: isOurs(await file.text()) ? 'same' : 'changed', modifiedMs };
+	} catch {
+		// Written once more while it was read.
+		return { state: 'changed', modifiedMs };
+	}
 }
 
 /** After the page was loaded again the browser wants to hear from the user that the file may be written. */

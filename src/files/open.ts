@@ -21,7 +21,7 @@ export async function openDiagram(pickers: Pickers = browserPickers()): Promise<
 	}
 	try {
 		const [handle] = await pickers.showOpenFilePicker(CHOOSER);
-		return handle ? await readFile(await handle.getFile(), handle) : cancelled;
+		return handle ? await readHandle(handle) : cancelled;
 	} catch (error) {
 		return isAbort(error) ? cancelled : unreadable(error);
 	}
@@ -37,6 +37,15 @@ export async function readFile(file: File, handle: FileSystemFileHandle | null =
 		);
 	try {
 		return diagramFrom(await file.text(), file.name, handle, file.lastModified);
+	} catch (error) {
+		return unreadable(error);
+	}
+}
+
+/** Reads the file behind a handle as it is now. */
+export async function readHandle(handle: FileSystemFileHandle): Promise<Outcome<OpenedDiagram>> {
+	try {
+		return await readFile(await handle.getFile(), handle);
 	} catch (error) {
 		return unreadable(error);
 	}

@@ -42,6 +42,15 @@ export { parseDiagram, SIZE_LIMIT, type ParseResult } from './parse.ts';
 export { explainIssues } from './explain-issue.ts';
 export type { Problem } from './problem.ts';
 export { unsafeKey } from './unsafe-keys.ts';
+export {
+	PICTURE_PIXEL_LIMIT,
+	PICTURE_TEXT_LIMIT,
+	pictureSize,
+	PictureText,
+	sizeOfPictureText,
+	type PictureSize,
+	type PictureType
+} from './picture.ts';
 export { serializeDiagram } from './serialize.ts';
 export { contentOf, nextLetter, revisionsInOrder } from './revisions.ts';
 export { parseRemarks, remarksFile, REMARKS_FORMAT, type RemarksFile, type RemarksResult } from './remarks-file.ts';
