@@ -27,6 +27,8 @@ export interface KeptFile {
 	readonly modifiedMs: number | null;
 	/** Sum of the text that was in it, to tell whether there is something to save. */
 	readonly sum: number;
+	/** Sum of a text that was being written to it when it was last heard of. */
+	readonly writing?: number;
 }
 
 /** A whole history after a number of steps. */

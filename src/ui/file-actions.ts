@@ -4,14 +4,12 @@ import type { Example } from '#core/examples';
 import { definitionOf } from '#core/parts';
 import type { Editor } from '#editor';
 import {
-	askToWrite,
 	diagramFromLink,
-	diskState,
 	fetchDiagram,
 	hasUnsavedChanges,
-	modifiedMsOf,
 	openDiagram,
 	readFile,
+	readHandle,
 	saveDiagram,
 	type OpenedDiagram,
 	type Outcome
@@ -22,6 +20,7 @@ import type { Keeping } from './keeping/keeping.svelte.ts';
 import { shareTexts } from './review-texts.ts';
 import { clearFragment } from './share/address.ts';
 import { texts } from './texts.ts';
+import { whereToWrite, wroteElse } from './on-disk.ts';
 import type { View } from './view.svelte.ts';
 
 export interface FileActions {
@@ -60,8 +59,14 @@ const fileOf = ({ fileName, handle, modifiedMs, diagram }: OpenedDiagram): KeptF
 });
 
 export function createFileActions(editor: Editor, view: View, keeping: Keeping): FileActions {
+	/** Ends with the last save that was asked for: each begins when the one before has noted what it wrote. */
+	let saving: Promise<unknown> | null = null;
+
 	/** Nothing is at risk where every change is kept; otherwise it is asked. */
 	async function mayLeave(): Promise<boolean> {
+		// A save that ends later would take its file for the next diagram's.
+		await saving;
+		await keeping.begun;
 		if (keeping.visit) {
 			const { leaveTitle: title, leave: text, leaveYes: yes, leaveNo: no } = shareTexts;
 			return !keeping.visit.unsaved || (await view.ask({ title, text, yes, no })) === true;
@@ -72,23 +77,24 @@ export function createFileActions(editor: Editor, view: View, keeping: Keeping):
 		return answer === 'also' ? save() : answer;
 	}
 
-	/** Where to write; null to choose a place, undefined when it was called off. */
-	async function target(): Promise<FileSystemFileHandle | null | undefined> {
-		const { file } = keeping;
-		if (!file?.handle) return null;
-		if (!(await askToWrite(file.handle))) return null;
-		if ((await diskState(file.handle, file.modifiedMs)) !== 'changed') return file.handle;
-		const { changedTitle, onSave: text, overwrite: yes, elsewhere: also, cancel: no } = keepingTexts.disk;
-		const answer = await view.ask({ title: changedTitle(file.name), text, yes, also, no });
-		if (answer === 'also') return null;
-		return answer ? file.handle : undefined;
+	/** False when nothing was saved: refused, or called off. */
+	function save(): Promise<boolean> {
+		const next = (saving ?? Promise.resolve()).then(saveNow);
+		const ended = next
+			.catch(() => undefined)
+			.then(() => {
+				if (saving === ended) saving = null;
+			});
+		saving = ended;
+		return next;
 	}
 
-	/** False when nothing was saved: refused, or called off. */
-	async function save(): Promise<boolean> {
-		const place = await target();
+	async function saveNow(): Promise<boolean> {
+		const place = await whereToWrite(keeping, view);
 		if (place === undefined) return false;
 		const { diagram } = editor.history;
+		// Should the page be closed before the end is noted, what is in the file is known all the same.
+		if (place && keeping.file) keeping.setFile({ ...keeping.file, writing: checksum(serializeDiagram(diagram)) });
 		const outcome = await saveDiagram(diagram, place);
 		if (outcome.status === 'failed') editor.refuse(sentences(outcome.problems));
 		if (outcome.status !== 'done') return false;
@@ -143,13 +149,15 @@ export function createFileActions(editor: Editor, view: View, keeping: Keeping):
 
 	async function lookAtDisk(): Promise<void> {
 		const { file } = keeping;
-		if (!file?.handle || keeping.reading || view.question) return;
-		const modifiedMs = await modifiedMsOf(file.handle);
-		if (modifiedMs === null || file.modifiedMs === null || modifiedMs === file.modifiedMs || modifiedMs === leftAsItIs) return;
+		if (!file?.handle || keeping.reading || view.question || saving) return;
+		const modifiedMs = await wroteElse(keeping, file);
+		if (modifiedMs === null || modifiedMs === leftAsItIs) return;
+		// Meanwhile it may be saved here, or another diagram be open.
+		if (keeping.file !== file || view.question || saving) return;
 		const { changedTitle, onFocus: text, load: yes, stay: no } = keepingTexts.disk;
 		leftAsItIs = modifiedMs;
 		if ((await view.ask({ title: changedTitle(file.name), text, yes, no })) !== true) return;
-		const outcome = await readFile(await file.handle.getFile(), file.handle);
+		const outcome = await readHandle(file.handle);
 		if (outcome.status !== 'done') return show(outcome, file.name);
 		const { diagram } = outcome.value;
 		editor.run(becomeDiagram(keepingTexts.disk.step(file.name), diagram), { quiet: true });

@@ -71,6 +71,7 @@ export const keepingTexts = {
 		forceNo: 'Keep reading'
 	},
 
+	opening: 'What was open last is still being fetched.',
 	resumed: (name: string) => `Opened ${name}, as it was when it was last changed.`,
 	lost: (n: number) =>
 		`The last ${count(n, 'step')} could not be read and ${n === 1 ? 'is' : 'are'} missing: that part of the store was damaged. Everything before is here.`,

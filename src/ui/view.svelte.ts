@@ -83,6 +83,8 @@ export class View {
 	zoom = $state(1);
 	/** What the drawing is coloured by, until it is switched off. */
 	lens = $state<LensId | null>(null);
+	/** Those that wait until the one before is answered. */
+	readonly #questions: (() => void)[] = [];
 	question = $state.raw<(Question & { answer(answer: Answer): void }) | null>(null);
 
 	get narrow(): boolean {
@@ -121,16 +123,25 @@ export class View {
 		this.sheet = panel;
 	}
 
-	/** Asks something in a dialog; false when it is closed without an answer. */
+	/** Asks something in a dialog; false when it is closed without an answer. One question at a time, in their order. */
 	ask(question: Question): Promise<Answer> {
 		return new Promise((resolve) => {
-			this.question = {
-				...question,
-				answer: (answer) => {
-					this.question = null;
-					resolve(answer);
-				}
+			let isAnswered = false;
+			const put = () => {
+				this.question = {
+					...question,
+					answer: (answer) => {
+						if (isAnswered) return;
+						isAnswered = true;
+						this.question = null;
+						resolve(answer);
+						// The next comes in a window of its own, when this one's is gone.
+						void tick().then(() => !this.question && this.#questions.shift()?.());
+					}
+				};
 			};
+			if (this.question) this.#questions.push(put);
+			else put();
 		});
 	}
 

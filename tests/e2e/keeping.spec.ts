@@ -1,7 +1,7 @@
 /** Work survives: closed tabs, killed pages, a full disk, a newer or damaged store, two tabs, a file changed on the disk. */
 import { readFile } from 'node:fs/promises';
 import { expect, test, type BrowserContext, type Page } from '@playwright/test';
-import { openApp, type App } from './support/app.ts';
+import { openApp, settled, type App } from './support/app.ts';
 import { bystander, damageLastStep, diagramText, kept, makeNewerStore, storeVersion, title } from './support/kept.ts';
 
 /** A first visit: the example is on the sheet. */
@@ -295,6 +295,7 @@ test('a file that something else has written is noticed, and never written over 
 
 	// The way back to the file is kept, too.
 	await page.reload();
+	await settled(page);
 	await title(page).fill('After loading the page again');
 	await save.click();
 	await expect.poll(contents).toContain('After loading the page again');

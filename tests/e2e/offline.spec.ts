@@ -1,6 +1,6 @@
 /** The program is kept on the device: it opens, edits and checks without a network, and says when there is a newer one. */
 import { expect, test, type Page } from '@playwright/test';
-import { openApp } from './support/app.ts';
+import { openApp, settled } from './support/app.ts';
 
 test.use({ serviceWorkers: 'allow' });
 
@@ -45,6 +45,7 @@ test('a newer version is announced, not applied, until the user says so', async 
 	await openApp(page);
 	await kept(page);
 	await page.reload();
+	await settled(page);
 	await expect.poll(() => page.evaluate(() => navigator.serviceWorker.controller !== null)).toBe(true);
 	const notice = page.getByText('A new version is ready.');
 	await expect(page.getByRole('application')).toBeVisible();

@@ -2,7 +2,7 @@
 import { expect, test, type Browser, type Page } from '@playwright/test';
 import { readFileSync } from 'node:fs';
 import { pdfText } from '../support/pdf.ts';
-import { openApp } from './support/app.ts';
+import { openApp, settled } from './support/app.ts';
 
 const EXAMPLE = 'Ridge Post 3';
 const sheetOf = (page: Page) => page.getByRole('application', { name: /^Drawing/ });
@@ -53,6 +53,7 @@ test('a link is copied, opens read only elsewhere, and becomes a copy to edit', 
 	await visitor.getByRole('textbox', { name: 'Name of the diagram' }).fill('My copy');
 	await expect(visitor.getByRole('button', { name: 'Kept', exact: true })).toBeVisible();
 	await visitor.reload();
+	await settled(visitor);
 	await expect(visitor.getByRole('textbox', { name: 'Name of the diagram' })).toHaveValue('My copy');
 	await visitor.context().close();
 });

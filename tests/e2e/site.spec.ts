@@ -1,7 +1,7 @@
 /** What is done beside the system: a short tried out, readings compared, the order of assembly ticked off. */
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
-import { openApp } from './support/app.ts';
+import { openApp, settled } from './support/app.ts';
 
 const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 
@@ -95,6 +95,7 @@ test('ticks of the assembly survive a reload, and can be taken back', async ({ p
 	await boxes.nth(2).check();
 	await expectClean(page);
 	await page.reload();
+	await settled(page);
 	await openList();
 	await expect(dialog.getByText(/^2 of \d+ steps done$/)).toBeVisible();
 	await expect(boxes.nth(2)).toBeChecked();

@@ -36,6 +36,8 @@ const ownMeans = (): Means => ({ cabinet: new Cabinet(), turns: new Turns(), bel
 
 /** How long leaving waits for the disk. */
 const FLUSH_MS = 3_000;
+/** How long the start waits for it; what comes later is found in the list of diagrams. */
+const START_MS = 10_000;
 
 export class Keeping {
 	readonly cabinet: Cabinet;
@@ -46,6 +48,10 @@ export class Keeping {
 	/** Of the open diagram; null before its first change. */
 	id = $state<DiagramKey | null>(null);
 	reading = $state(false);
+	/** True while what was open last is fetched: whatever was done now would be done to something else. */
+	opening = $state(false);
+	/** Settles when the start is over. */
+	begun: Promise<void> = Promise.resolve();
 	/** Set while a diagram is looked at that is not kept: nothing of it reaches the store. */
 	visit = $state.raw<Visit | null>(null);
 	settled = $state(true);
@@ -85,17 +91,27 @@ export class Keeping {
 
 	/** Opens what was open last, in this tab or in any. False when there is nothing to open. */
 	async start(): Promise<boolean> {
+		let begun = (): void => undefined;
+		this.begun = new Promise((resolve) => (begun = resolve));
+		this.opening = true;
+		this.#changed();
+		const late = new Promise<undefined>((resolve) => setTimeout(() => resolve(undefined), START_MS));
 		try {
-			const id = tabDiagram() ?? (await this.cabinet.last());
-			const card = id === undefined ? undefined : await this.cabinet.card(id);
-			// Whoever began to draw meanwhile keeps the drawing.
-			if (!card || card.binnedMs !== null || this.#session.id !== null) return false;
-			return await this.#open(card);
+			const card = await Promise.race([this.#lastCard(), late]);
+			return card !== undefined && card.binnedMs === null && (await this.#open(card));
 		} catch (error) {
 			this.#startFault = faultOf(error);
-			this.#changed();
 			return false;
+		} finally {
+			this.opening = false;
+			this.#changed();
+			begun();
 		}
+	}
+
+	async #lastCard(): Promise<Card | undefined> {
+		const id = tabDiagram() ?? (await this.cabinet.last());
+		return id === undefined ? undefined : this.cabinet.card(id);
 	}
 
 	/** What the editor has just loaded is not kept yet: a new diagram, an example, a file. */
@@ -204,7 +220,8 @@ export class Keeping {
 		this.settled = settled;
 		if (id !== null && settled) this.#startFault = null;
 		this.fault = fault ?? this.#startFault;
-		if (this.reading) this.editor.setReadOnly(texts.reading.refused);
+		if (this.opening) this.editor.setReadOnly(texts.opening);
+		else if (this.reading) this.editor.setReadOnly(texts.reading.refused);
 		else if (this.visit) this.editor.setReadOnly(shareTexts.refused, VISITOR_MAY);
 		else this.editor.setReadOnly(null);
 		if (id === this.id) return;

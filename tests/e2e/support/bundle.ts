@@ -9,7 +9,7 @@ export async function serveModule(page: Page, entry: string): Promise<string> {
 		logLevel: 'silent',
 		build: { write: false, minify: false, lib: { entry, formats: ['es'] } }
 	});
-	const [{ output }] = built as Rolldown.RolldownOutput[];
+	const { output } = (built as Rolldown.RolldownOutput[])[0]!;
 	const address = `/test-module/${entry.replace(/\W/g, '-')}.js`;
 	await page.route(`**${address}`, (route) => route.fulfill({ contentType: 'text/javascript', body: output[0].code }));
 	return address;
