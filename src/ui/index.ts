@@ -1,4 +1,5 @@
-/** The interface: Svelte components. `Workbench` is the whole window, `Embedded` the page that others frame. */
+/** The interface: Svelte components. `Workbench` is the whole window, `EMBEDDED` the page that others frame. */
 export { default as Workbench } from './Workbench.svelte';
-export { default as Embedded } from './share/Embedded.svelte';
+export { EMBEDDED } from './late-parts.ts';
+export { default as LatePart } from './LatePart.svelte';
 export { isEmbedded } from './share/address.ts';

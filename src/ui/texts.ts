@@ -451,6 +451,7 @@ export const texts = {
 	lateDialog: {
 		title: 'One moment',
 		loading: 'Getting ready…',
+		again: 'Try again',
 		notLoaded: (reason: string) =>
 			`This part of the program could not be loaded (${reason}). Check the connection, close this and try again.`
 	}

@@ -5,6 +5,7 @@
  */
 import { describe, expect, test } from 'vitest';
 import { checkDiagram } from '#core/check';
+import type { TakenReading } from '#core/diagram';
 import { cutList, conductorSchedule, reportInput, sectionsOf, type SectionId, type Table } from '#core/reports';
 import { example, near, nearFault } from '../../support/examples/figures.ts';
 import { allText, rowOf } from '../../support/report-table.ts';
@@ -250,7 +251,14 @@ describe('commissioning sheet', () => {
 describe('readings kept with the drawing', () => {
 	const at = (part: string, terminal: string) => ({ part, terminal });
 	const [caseId] = Object.entries(example('ridge-post-after').cases).find(([, { label }]) => label === 'Peak, no charging')!;
-	const kept = (more: object) => ({ case: caseId, order: 0, volts: null, date: null, by: '', ...more });
+	const kept = (more: Pick<TakenReading, 'at' | 'to'> & Partial<TakenReading>): TakenReading => ({
+		case: caseId,
+		order: 0,
+		volts: null,
+		date: null,
+		by: '',
+		...more
+	});
 
 	test('none are in the packet where none were planned', () =>
 		expect(sectionsOf(inputOf('ridge-post-after'), ['tests'])[0]!.tables.map(({ id }) => id)).not.toContain('kept-readings'));
