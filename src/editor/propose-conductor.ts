@@ -8,6 +8,7 @@ import {
 	itemKey,
 	newConductor,
 	nextLabel,
+	surroundingsOf,
 	type Command,
 	type Diagram,
 	type Gauge,
@@ -44,7 +45,7 @@ export function proposeGauge(diagram: Diagram, from: TerminalRef, to: TerminalRe
 	const amps = [from, to].flatMap((end) => currentsAt(diagram, end));
 	if (amps.length > 0) {
 		const partners = [from, to].flatMap((end) => partnersAt(diagram, end));
-		return [smallestFor(diagram, Math.max(...amps)), ...partners].toSorted(compareGauges).at(-1)!;
+		return [smallestFor(diagram, from, to, Math.max(...amps)), ...partners].toSorted(compareGauges).at(-1)!;
 	}
 	const neighbours = Object.values(diagram.conductors)
 		.filter((conductor) => [conductor.from.part, conductor.to.part].some((id) => id === from.part || id === to.part))
@@ -88,12 +89,14 @@ function currentOf(link: Link, nominalV: number): number[] {
 	return [draw.kind === 'current' ? draw.amps : nominalV / draw.ohms];
 }
 
-/** The thinnest AWG size whose amperage in ordinary space reaches this; the thickest when none does. */
-function smallestFor(diagram: Diagram, amps: number): Gauge {
-	const { insulationC, environment, bundleCount } = newConductor({ part: '', terminal: '' }, { part: '', terminal: '' });
+/** The thinnest AWG size whose amperage where it runs reaches this; the thickest when none does. */
+function smallestFor(diagram: Diagram, from: TerminalRef, to: TerminalRef, amps: number): Gauge {
+	const conductor = newConductor(from, to);
+	const { environment, ambientC } = surroundingsOf(diagram, conductor);
 	const { ampacity } = profileOf(diagram);
+	const around = { outsideC: ambientC, engineSpaceC: ambientC };
 	const carries = (gauge: Gauge) =>
-		ampacity({ gauge, insulationC, environment, bundleCount }, diagram.system.nominalV, diagram.ambient).currentA >= amps;
+		ampacity({ ...conductor, gauge, environment }, diagram.system.nominalV, around).currentA >= amps;
 	const sizes = gaugesOf('awg');
 	return thinnestGauge(sizes[0]!, carries) ?? sizes.at(-1)!;
 }

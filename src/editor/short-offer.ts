@@ -1,6 +1,6 @@
 /** A short dropped on the drawing, followed to its end, as plain data with names as on the drawing. */
 import { shortCircuitEndC } from '#core/conductors';
-import { itemKey, parseItemKey, studKey, type ConductorEnd, type Diagram, type ItemKey, type StudKey } from '#core/diagram';
+import { itemKey, parseItemKey, studKey, surroundingsOf, type ConductorEnd, type Diagram, type ItemKey, type StudKey } from '#core/diagram';
 import { studyOf } from '#core/explain';
 import { HELD_S, shortStory, type Condition, type Pace, type Stretch } from '#core/faults';
 import type { NodeIndex } from '#core/network';
@@ -164,10 +164,9 @@ const least = <Item>(items: readonly Item[], of: (item: Item) => number): Item =
 	items.reduce((best, item) => (of(item) < of(best) ? item : best));
 
 /** Before the short: as warm as the air around it, or as warm as its insulation may be in service. */
-function startC({ conductors, ambient }: Diagram, id: string, condition: Condition): number {
-	const { insulationC, environment } = conductors[id]!;
-	if (condition === 'least') return insulationC;
-	return environment === 'engine-space' ? ambient.engineSpaceC : ambient.outsideC;
+function startC(diagram: Diagram, id: string, condition: Condition): number {
+	const conductor = diagram.conductors[id]!;
+	return condition === 'least' ? conductor.insulationC : surroundingsOf(diagram, conductor).ambientC;
 }
 
 /** Every place of the return in the same system, the circuit's own first. */

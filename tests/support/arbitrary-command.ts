@@ -1,32 +1,44 @@
 import fc from 'fast-check';
 import {
+	addArea,
 	addCase,
 	addConductor,
+	addNote,
 	addPart,
 	addRemark,
+	addUnderlay,
 	answerRemark,
+	AREA_SPACES,
 	AWG_SIZES,
 	compose,
+	editArea,
 	editCase,
 	editConductors,
+	editNote,
 	editPart,
 	editCustomProfile,
 	editReadings,
 	editSystem,
 	editTitleBlock,
+	editUnderlay,
 	fragmentOf,
+	groupItems,
 	importRemarks,
 	insertFragment,
 	issueRevision,
 	landedOn,
+	lockItems,
 	mountBlock,
 	moveEach,
+	moveFrames,
 	moveParts,
+	placeArea,
 	reconnectConductor,
 	removeCase,
 	removeItems,
 	removeRemark,
 	reorderStack,
+	reroute,
 	rotateParts,
 	setBends,
 	setLevel,
@@ -167,6 +179,53 @@ const makers = {
 		Object.keys(d.revisions).length > 3
 			? undefined
 			: issueRevision({ id: `V${a}`, letter: `R${a % 10}`, date: '2024-05-01', by: 'A', why: 'B' }),
+	area: (d: Diagram, a: number, b: number, c: number) => {
+		const area = pick(Object.keys(d.areas), a);
+		const place = { at: { x: a * 10 - 300, y: b * 8 - 200 }, widthMm: 10 + c * 20, heightMm: 10 + b * 20 };
+		const like = { spaces: AREA_SPACES.filter((_, i) => (c >> i) % 2 === 1), ambientC: b % 3 ? b : null };
+		if (area === undefined || (c % 5 === 0 && Object.keys(d.areas).length < 6))
+			return addArea({ id: `A${a}`, area: { label: `Bay ${c}`, ...place, ...like } });
+		return c % 2 ? editArea({ area, set: like }) : placeArea({ area, ...place });
+	},
+	note: (d: Diagram, a: number, b: number, c: number) => {
+		const note = pick(Object.keys(d.notes), a);
+		const part = pick(Object.keys(d.parts), b);
+		const conductor = pick(Object.keys(d.conductors), b);
+		const to = c % 3 === 0 ? null : c % 3 === 1 && part ? { kind: 'part' as const, id: part } : null;
+		if (note === undefined || (c % 5 === 0 && Object.keys(d.notes).length < 6))
+			return addNote({ id: `N${a}`, note: { text: `Look at ${c} and at what lies behind it`, at: { x: a, y: b }, widthMm: 60 + c, to } });
+		return editNote({
+			note,
+			set: c % 2 ? { text: `${b}`, widthMm: 40 + b } : { to: conductor && c % 4 ? { kind: 'conductor', id: conductor } : to }
+		});
+	},
+	underlay: (d: Diagram, a: number, b: number) => {
+		const underlay = pick(Object.keys(d.underlays), a);
+		if (underlay !== undefined) return editUnderlay({ underlay, set: { mmPerPx: 0.1 + b, opacity: 0.5 } });
+		const picture = 'data:image/png;base64,iVBORw0KGgo=';
+		return addUnderlay({
+			id: `U${a}`,
+			underlay: { label: 'bay', picture, widthPx: 10, heightPx: 20, at: { x: a, y: b }, mmPerPx: 2, opacity: 1 }
+		});
+	},
+	frames: (d: Diagram, a: number, b: number, c: number) => {
+		const [area, note, underlay] = [pick(Object.keys(d.areas), a), pick(Object.keys(d.notes), b), pick(Object.keys(d.underlays), c)];
+		if (area === undefined && note === undefined && underlay === undefined) return aNote(a, b);
+		return moveFrames({ areas: list(area), notes: list(note), underlays: list(underlay), by: { x: b, y: -c } });
+	},
+	removeFrames: (d: Diagram, a: number, b: number) => {
+		if (Object.keys(d.areas).length === 0) return aNote(a, b);
+		return removeItems({
+			areas: list(pick(Object.keys(d.areas), a)),
+			notes: b % 2 ? list(pick(Object.keys(d.notes), b)) : [],
+			underlays: a % 3 ? [] : list(pick(Object.keys(d.underlays), a))
+		});
+	},
+	group: (d: Diagram, a: number, b: number, c: number) =>
+		some(d, a, b, (parts) => groupItems({ parts, notes: list(pick(Object.keys(d.notes), c)), group: c % 3 ? `G${c % 4}` : null })),
+	lock: (d: Diagram, a: number, b: number, c: number) =>
+		some(d, a, b, (parts) => lockItems({ parts, conductors: list(pick(Object.keys(d.conductors), c)), locked: c % 4 === 0 })),
+	reroute: (d: Diagram) => (Object.keys(d.conductors).length > 0 ? reroute({ conductors: Object.keys(d.conductors) }) : undefined),
 	waive: (d: Diagram, a: number, b: number, c: number) => {
 		const key = pick(Object.keys(d.waivers), a);
 		if (key !== undefined && c % 2 > 0) return withdrawWaiver({ key });
@@ -184,6 +243,11 @@ const makers = {
 			moveParts({ parts: [`T${a}`], by: { x: 1, y: 1 } })
 		])
 } satisfies Record<string, (d: Diagram, a: number, b: number, c: number) => Command | undefined>;
+
+const aNote = (a: number, b: number): Command =>
+	addNote({ id: `O${a}`, note: { text: `Words ${b}`, at: { x: a, y: b }, widthMm: 100, to: null } });
+
+const list = (id: string | undefined): string[] => (id === undefined ? [] : [id]);
 
 function some(d: Diagram, a: number, b: number, make: (parts: string[]) => Command): Command | undefined {
 	const ids = Object.keys(d.parts);

@@ -17,7 +17,7 @@ export function figuresOfAll(study: Study): CheckResult['conductors'] {
 		(id, i) => {
 			const view = conductors[i]!;
 			const { a, b } = view.branch;
-			return [view, study.protection(id), faultCurrentA(study, a), faultCurrentA(study, b), diagram.ambient, profile, parts];
+			return [view, study.protection(id), faultCurrentA(study, a), faultCurrentA(study, b), profile, parts];
 		},
 		(_, i) => conductorFigures(study, conductors[i]!, endOf)
 	);
@@ -28,15 +28,14 @@ export function figuresOfAll(study: Study): CheckResult['conductors'] {
 
 function conductorFigures(
 	study: Study,
-	{ id, conductor, ampacity, limit, continuous, surge, lengthM, lengthAssumed, branch, pole }: ConductorView,
+	{ id, conductor, around, ampacity, limit, continuous, surge, lengthM, lengthAssumed, branch, pole }: ConductorView,
 	endOf: (letThrough: LetThrough) => EndProtection
 ): ConductorFigures {
 	const { currentA: letThroughA, from, to } = study.protection(id);
 	const ends = { from: endOf(from), to: endOf(to) };
 	const limitedBy = letThroughA === Infinity ? [] : [...ends.from.by, ...ends.to.by];
 	const devices = limitedBy.map(({ name, currentA }) => `${name} ${ampsText(currentA)}`);
-	const { outsideC, engineSpaceC } = study.diagram.ambient;
-	const ambientC = conductor.environment === 'engine-space' ? engineSpaceC : outsideC;
+	const { ambientC } = around;
 	const heating = { ambientC, insulationC: conductor.insulationC, currentA: continuous.currentA, ampacityA: ampacity.currentA };
 	return {
 		workingC: workingTemperatureC(heating),

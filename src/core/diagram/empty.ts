@@ -34,10 +34,13 @@ export const emptyDiagram = (): Diagram => ({
 	conductors: {},
 	mounts: {},
 	stacks: {},
+	areas: {},
+	notes: {},
 	waivers: {},
 	revisions: {},
 	remarks: {},
-	readings: {}
+	readings: {},
+	underlays: {}
 });
 
 function structuredCases(): Diagram['cases'] {

@@ -1,9 +1,10 @@
 /** A piece of a diagram, as it lies on the clipboard. */
 import * as z from 'zod';
+import { freshGroup } from './groups.ts';
 import { freshId, has } from './ids.ts';
 import { relabelled } from './labels.ts';
 import { conductorsAmong, placeOf, withBlocks } from './mounts.ts';
-import { DiagramSchema, type Diagram, type PartId, type StackItem } from './schema.ts';
+import { DiagramSchema, type Diagram, type Part, type PartId, type StackItem } from './schema.ts';
 import { studKey, terminalRef } from './stud-key.ts';
 
 export const FragmentSchema = z.strictObject({
@@ -57,7 +58,7 @@ function freshIds(record: Readonly<Record<string, unknown>>, copies: Readonly<Re
 }
 
 /** The fragment under its new ids and labels, ready to be laid into the diagram. */
-export function renamed(diagram: Pick<Diagram, 'parts' | 'conductors'>, fragment: Fragment): Fragment {
+export function renamed(diagram: Pick<Diagram, 'parts' | 'conductors' | 'areas' | 'notes'>, fragment: Fragment): Fragment {
 	const ids = insertedIds(diagram, fragment);
 	const labels = relabelled(
 		diagram,
@@ -69,8 +70,9 @@ export function renamed(diagram: Pick<Diagram, 'parts' | 'conductors'>, fragment
 	const end = (ref: { part: string; terminal: string }) => ({ ...ref, part: part(ref.part) });
 	const item = (old: StackItem): StackItem =>
 		old.kind === 'lug' ? { ...old, conductor: conductor(old.conductor) } : old.kind === 'block' ? { ...old, block: part(old.block) } : old;
+	const groups = regrouped(diagram, fragment);
 	return {
-		parts: mapRecord(fragment.parts, part, (value) => ({ ...value, label: label(value.label) })),
+		parts: mapRecord(fragment.parts, part, ({ locked: _, ...value }) => ({ ...value, label: label(value.label), ...groups(value) })),
 		conductors: mapRecord(fragment.conductors, conductor, (value) => ({
 			...value,
 			label: label(value.label),
@@ -84,6 +86,19 @@ export function renamed(diagram: Pick<Diagram, 'parts' | 'conductors'>, fragment
 			(stack) => stack.map(item)
 		)
 	};
+}
+
+/** Copies of a group are a group of their own. */
+function regrouped(diagram: Pick<Diagram, 'parts' | 'areas' | 'notes'>, { parts }: Fragment): (part: Part) => { group?: string } {
+	const fresh = new Map<string, string>();
+	let taken = { ...diagram.parts };
+	for (const part of Object.values(parts)) {
+		if (part.group === undefined || fresh.has(part.group)) continue;
+		const group = freshGroup({ ...diagram, parts: taken });
+		fresh.set(part.group, group);
+		taken = { ...taken, [`+${group}`]: { ...part, group } };
+	}
+	return ({ group }) => (group === undefined ? {} : { group: fresh.get(group)! });
 }
 
 const mapRecord = <Value>(record: Readonly<Record<string, Value>>, key: (old: string) => string, value: (old: Value) => Value) =>

@@ -25,6 +25,25 @@ export const missingPart = (diagram: Diagram, id: string): string | null =>
 export const missingConductor = (diagram: Diagram, id: string): string | null =>
 	has(diagram.conductors, id) ? null : `There is no conductor "${id}" in this diagram; it may have been deleted.`;
 
+const missingFrame =
+	(record: 'areas' | 'notes' | 'underlays', noun: string) =>
+	(diagram: Diagram, id: string): string | null =>
+		has(diagram[record], id) ? null : `There is no such ${noun} in this diagram; it may have been deleted.`;
+
+export const missingArea = missingFrame('areas', 'area');
+export const missingNote = missingFrame('notes', 'note');
+export const missingUnderlay = missingFrame('underlays', 'picture');
+
+/** Why things that are kept where they are cannot be moved, or null. */
+export function lockedReason(names: readonly string[]): string | null {
+	if (names.length === 0) return null;
+	const [who, is, it] = names.length === 1 ? [names[0]!, 'is', 'it'] : [names.join(', '), 'are', 'them'];
+	return `${who.charAt(0).toUpperCase()}${who.slice(1)} ${is} locked. Unlock ${it} first.`;
+}
+
+export const lockedParts = (diagram: Diagram, ids: readonly string[]): string | null =>
+	lockedReason([...new Set(ids)].filter((id) => diagram.parts[id]?.locked).map((id) => partName(diagram, id)));
+
 export const missingCase = (diagram: Diagram, id: string): string | null =>
 	has(diagram.cases, id) ? null : `There is no operating case "${id}" in this diagram; it may have been deleted.`;
 

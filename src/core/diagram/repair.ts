@@ -33,6 +33,7 @@ export function repair(diagram: Diagram): Repaired {
 			notes.push('The file had no operating case; the two usual ones were added.');
 		}
 		dropStrayReadings(draft, notes);
+		dropStrayLeaders(draft, notes);
 	});
 	return { diagram: repaired, notes };
 }
@@ -116,4 +117,14 @@ function dropStrayReadings(draft: Draft<Diagram>, notes: string[]): void {
 		dropped++;
 	}
 	if (dropped > 0) notes.push(`${count(dropped, 'reading')} named a part or a case that is not in the file; left out.`);
+}
+
+function dropStrayLeaders(draft: Draft<Diagram>, notes: string[]): void {
+	let dropped = 0;
+	for (const note of Object.values(draft.notes)) {
+		if (!note.to || has(note.to.kind === 'part' ? draft.parts : draft.conductors, note.to.id)) continue;
+		note.to = null;
+		dropped++;
+	}
+	if (dropped > 0) notes.push(`${count(dropped, 'note')} pointed at something that is not in the file; the leader was left out.`);
 }

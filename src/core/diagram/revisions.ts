@@ -1,8 +1,8 @@
 import type { Content, Diagram, Revision } from './schema.ts';
 
-/** What a revision keeps of a diagram: all of it but the revisions before, the remarks and the readings. */
+/** What a revision keeps of a diagram: all of it but the revisions before, the remarks, the readings and the pictures below. */
 export function contentOf(diagram: Diagram): Content {
-	const { revisions: _, remarks: __, readings: ___, ...content } = diagram;
+	const { revisions: _, remarks: __, readings: ___, underlays: ____, ...content } = diagram;
 	return content;
 }
 

@@ -82,7 +82,11 @@ export const ConductorSchema = z.strictObject({
 	fromTorqueNm: z.number().positive().max(500).nullable().optional(),
 	toTorqueNm: z.number().positive().max(500).nullable().optional(),
 	/** One solid wire instead of strands. Left out: stranded. */
-	solid: z.boolean().optional()
+	solid: z.boolean().optional(),
+	/** True where `environment` was set by hand and no area changes it. Left out: false. */
+	placedByHand: z.boolean().optional(),
+	/** True where its route and ends are not to be changed by dragging. Left out: false. */
+	locked: z.boolean().optional()
 });
 
 /** One line of a list of things of the same sort, such as the studs of a part somebody made: each field a plain value. */
@@ -95,6 +99,14 @@ const RowSchema = z
 		z.union([z.number(), z.string().max(100), z.boolean(), z.null()])
 	)
 	.refine((row) => Object.keys(row).length <= 40, 'A line has at most 40 fields.');
+
+/** What is drawn by hand may belong together, and may be kept where it is. */
+const standing = {
+	/** Things with the same name are selected and moved as one. Left out: by itself. */
+	group: Id.optional(),
+	/** True where it is not to be moved. Left out: false. */
+	locked: z.boolean().optional()
+};
 
 /** A value of a part's parameter. Which parameters a part has is said by its definition in core/parts. */
 export const ParamSchema = z.union([
@@ -118,7 +130,56 @@ export const PartSchema = z.strictObject({
 	params: z.record(Id, ParamSchema),
 	/** True where its fuses keep their ratings when everything is sized. Left out: false. */
 	pinned: z.boolean().optional(),
+	...standing,
 	note: z.string().max(2000)
+});
+
+/** What a place asks of the parts in it: rules about heat, vapour, water and people. */
+export const AREA_SPACES = ['sleeping', 'engine', 'fuel', 'wet', 'flooded'] as const;
+const lengthMm = z.number().min(10).max(1e6);
+
+/** A named place on the drawing: what lies in it has its surroundings. */
+export const AreaSchema = z.strictObject({
+	label: shortText,
+	/** Upper left corner. */
+	at: PointSchema,
+	widthMm: lengthMm,
+	heightMm: lengthMm,
+	/** None: an ordinary, dry place. */
+	spaces: z.array(z.enum(AREA_SPACES)).max(AREA_SPACES.length),
+	/** Of the air there; null where it is that of the whole diagram. */
+	ambientC: z.number().min(-60).max(150).nullable(),
+	...standing
+});
+
+/** Words on the drawing. */
+export const NoteSchema = z.strictObject({
+	text: z.string().max(2000),
+	/** Upper left corner; the height follows from the text. */
+	at: PointSchema,
+	widthMm: z.number().min(40).max(2000),
+	/** What its leader points at; null for words by themselves. */
+	to: z.strictObject({ kind: z.enum(['part', 'conductor']), id: Id }).nullable(),
+	...standing
+});
+
+/** Characters of a picture: about 1.5 MB. */
+export const PICTURE_LIMIT = 2_000_000;
+
+/** A photograph or plan under the drawing, to scale. */
+export const UnderlaySchema = z.strictObject({
+	label: shortText,
+	picture: z
+		.string()
+		.max(PICTURE_LIMIT)
+		.regex(/^data:image\/(?:png|jpeg|webp);base64,[A-Za-z0-9+/]+={0,2}$/, 'A picture is PNG, JPEG or WebP as a data address.'),
+	widthPx: z.int().min(1).max(20_000),
+	heightPx: z.int().min(1).max(20_000),
+	/** Upper left corner. */
+	at: PointSchema,
+	mmPerPx: z.number().min(0.001).max(1000),
+	opacity: z.number().min(0.05).max(1),
+	...standing
 });
 
 /**
@@ -242,6 +303,8 @@ const content = {
 	mounts: z.record(Id, TerminalRefSchema),
 	/** Stud key "part.terminal" → what sits on it, from the seat upward. */
 	stacks: z.record(StudKeySchema, z.array(StackItemSchema).max(32)),
+	areas: z.record(Id, AreaSchema).default({}),
+	notes: z.record(Id, NoteSchema).default({}),
 	/** Findings that were accepted, by their key. */
 	waivers: z.record(FindingKeySchema, WaiverSchema).default({})
 };
@@ -293,7 +356,9 @@ export const DiagramSchema = z
 		...content,
 		revisions: z.record(Id, RevisionSchema).default({}),
 		remarks: z.record(Id, RemarkSchema).default({}),
-		readings: z.record(Id, TakenReadingSchema).default({})
+		readings: z.record(Id, TakenReadingSchema).default({}),
+		/** Pictures below the drawing: no part of what is issued. */
+		underlays: z.record(Id, UnderlaySchema).default({})
 	})
 	.meta({
 		title: 'Wireworthy diagram',
@@ -304,6 +369,10 @@ export type Diagram = z.infer<typeof DiagramSchema>;
 export type Part = z.infer<typeof PartSchema>;
 export type Conductor = z.infer<typeof ConductorSchema>;
 export type Gauge = z.infer<typeof GaugeSchema>;
+export type Area = z.infer<typeof AreaSchema>;
+export type AreaSpace = (typeof AREA_SPACES)[number];
+export type Note = z.infer<typeof NoteSchema>;
+export type Underlay = z.infer<typeof UnderlaySchema>;
 export type TerminalRef = z.infer<typeof TerminalRefSchema>;
 export type StackItem = z.infer<typeof StackItemSchema>;
 export type OperatingCase = z.infer<typeof OperatingCaseSchema>;

@@ -39,7 +39,8 @@ const under = (...primitives: readonly Primitive[]): Piece[] => primitives.map((
 
 function ghostOf(item: DrawnItem, sign: 'removed' | 'moved', sizeMm: number): Piece[] {
 	const faded = item.primitives.map((primitive): Primitive => ({ ...primitive, opacity: (primitive.opacity ?? 1) * GHOST }));
-	const at = item.route ? pointAtFraction(item.route, 0.5) : item.body && centreOf(item.body);
+	const place = item.body ?? item.frame;
+	const at = item.route ? pointAtFraction(item.route, 0.5) : place && centreOf(place);
 	// The sign of what moved stands where it is now.
 	return [...under(...faded, ...outlineOf(item, sign, sizeMm)), ...(sign === 'removed' && at ? signAt(at, sign, sizeMm) : [])];
 }

@@ -1,14 +1,18 @@
 /** Diagram → drawing. */
-import { itemKey, type Conductor, type ConductorId, type Diagram, type ItemKey, type PartId } from '#core/diagram';
+import { itemKey, type Area, type Conductor, type ConductorId, type Diagram, type ItemKey, type PartId } from '#core/diagram';
 import { isEmptyBox, oppositeSide, samePoint, unionBoxes, EMPTY_BOX, type Point, type Side } from '#core/geometry';
 import { placedTerminal, poseOf } from '#core/layout';
 import { buildNetwork, type Network, type Pole } from '#core/network';
 import { createRouter, routeConductors, type Routes } from '#core/routing';
+import { areaWords, drawArea } from './area.ts';
 import { insulationColour, type Use } from './colours.ts';
 import { drawConductor, tagWords } from './conductor.ts';
+import { leaderEnd } from './leader.ts';
+import { drawNote } from './note.ts';
 import { drawPart } from './part.ts';
 import { placedConductor, routeRequests } from './route-requests.ts';
 import { placeTags, type Tag } from './tag.ts';
+import { drawUnderlay } from './underlay.ts';
 import type { DrawnItem, Scene } from './types.ts';
 
 export interface ComposeOptions {
@@ -41,6 +45,16 @@ export function composeScene(diagram: Diagram, options: ComposeOptions = {}, pre
 		items.push(item);
 	};
 
+	for (const [id, underlay] of Object.entries(diagram.underlays)) {
+		const { at, widthPx, heightPx, mmPerPx } = underlay;
+		keep(itemKey('underlay', id), [at.x, at.y, widthPx, heightPx, mmPerPx], () => drawUnderlay(id, underlay));
+	}
+	for (const [id, area] of areasBackToFront(diagram)) {
+		const { label, at, widthMm, heightMm } = area;
+		keep(itemKey('area', id), [label, at.x, at.y, widthMm, heightMm, areaWords(area), area.spaces.join(' ')], () => drawArea(id, area));
+	}
+
+	const bodies = items.length;
 	const taken = sidesTaken(diagram, routes);
 	for (const id of partsBackToFront(diagram)) {
 		const part = diagram.parts[id]!;
@@ -57,7 +71,7 @@ export function composeScene(diagram: Diagram, options: ComposeOptions = {}, pre
 	});
 	const tags = placeTags(
 		routed.map(([id, conductor, route]) => [id, tagWords(conductor), route]),
-		items.map(({ box }) => box)
+		items.slice(bodies).map(({ box }) => box)
 	);
 	for (const [id, conductor, route] of routed) {
 		const placed = placedConductor(diagram, id, conductor);
@@ -73,8 +87,17 @@ export function composeScene(diagram: Diagram, options: ComposeOptions = {}, pre
 			drawConductor(id, conductor, route, { colour, use, tag, from, to })
 		);
 	}
+	for (const [id, note] of Object.entries(diagram.notes)) {
+		const target = leaderEnd(diagram, note, routes);
+		const { text, at, widthMm } = note;
+		keep(itemKey('note', id), [text, at.x, at.y, widthMm, target?.x, target?.y], () => drawNote(id, note, target));
+	}
 	return sceneOf(items, previous);
 }
+
+/** The largest first, so that one within another lies over it. */
+const areasBackToFront = ({ areas }: Diagram): [string, Area][] =>
+	Object.entries(areas).sort(([, a], [, b]) => b.widthMm * b.heightMm - a.widthMm * a.heightMm);
 
 function routesOf(diagram: Diagram): Routes {
 	const { requests, obstacles } = routeRequests(diagram);
@@ -100,6 +123,9 @@ const looksTheSame = (a: Diagram, b: Diagram): boolean =>
 	a.parts === b.parts &&
 	a.conductors === b.conductors &&
 	a.mounts === b.mounts &&
+	a.areas === b.areas &&
+	a.notes === b.notes &&
+	a.underlays === b.underlays &&
 	a.colourScheme === b.colourScheme &&
 	a.system === b.system;
 
@@ -171,6 +197,8 @@ function sceneOf(items: readonly DrawnItem[], previous?: Scene): Scene {
 	) {
 		return previous;
 	}
-	const bounds = items.reduce((box, item) => unionBoxes(box, item.box), EMPTY_BOX);
+	// Pictures are no part of what is drawn.
+	const drawn = items.filter(({ frame, primitives }) => !frame || primitives.length > 0);
+	const bounds = drawn.reduce((box, item) => unionBoxes(box, item.box), EMPTY_BOX);
 	return { items: new Map(items.map((item) => [item.key, item])), order, bounds: isEmptyBox(bounds) ? null : bounds };
 }

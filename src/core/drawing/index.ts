@@ -4,6 +4,9 @@ export { composeScene, conductorPoles, sceneComposer, type ComposeOptions } from
 export { thumbnails } from './thumbnail.ts';
 export { routeRequests } from './route-requests.ts';
 export { insulationColour, type Insulation, type Use } from './colours.ts';
+export { areaBox, areaWords, drawArea } from './area.ts';
+export { drawNote, noteBox } from './note.ts';
+export { underlayBox } from './underlay.ts';
 export { drawPart } from './part.ts';
 export { nut, terminalRadiusMm } from './terminal.ts';
 export { changeMarks, withDrawnOver, type ChangeMarks, type ChangeSign } from './change-marks.ts';

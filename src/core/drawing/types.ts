@@ -12,7 +12,7 @@ export interface DrawnTerminal {
 }
 
 export interface DrawnItem {
-	/** "part:…" or "conductor:…" */
+	/** "part:…", "conductor:…", "area:…", "note:…" or "underlay:…" */
 	readonly key: ItemKey;
 	/** Everything drawn, strokes and text included. */
 	readonly box: Box;
@@ -27,6 +27,8 @@ export interface DrawnItem {
 	/** A conductor's drawn width. */
 	readonly widthMm: number;
 	readonly terminals: readonly DrawnTerminal[];
+	/** The rectangle of an area, a note or a picture; none for parts and conductors. */
+	readonly frame?: Box;
 }
 
 /**
@@ -35,7 +37,7 @@ export interface DrawnItem {
  */
 export interface Scene {
 	readonly items: ReadonlyMap<ItemKey, DrawnItem>;
-	/** Back to front: conductors lie over parts' bodies, mounted blocks over their hosts. */
+	/** Back to front: pictures and areas below all, notes above; conductors lie over parts' bodies, mounted blocks over their hosts. */
 	readonly order: readonly ItemKey[];
 	readonly bounds: Box | null;
 }

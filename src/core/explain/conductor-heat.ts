@@ -7,9 +7,8 @@ import type { Explanation } from './explanation.ts';
 import { explanation, input } from './write-out.ts';
 
 export function workingTemperature(study: Study, view: ConductorView): Explanation {
-	const { conductor, ampacity, continuous } = view;
-	const { outsideC, engineSpaceC } = study.diagram.ambient;
-	const ambientC = conductor.environment === 'engine-space' ? engineSpaceC : outsideC;
+	const { conductor, around, ampacity, continuous } = view;
+	const { environment, ambientC, area } = around;
 	const { insulationC } = conductor;
 	const drawn = { origin: 'diagram', confidence: 'given' } as const;
 	return explanation({
@@ -20,9 +19,9 @@ export function workingTemperature(study: Study, view: ConductorView): Explanati
 		words: 'Its amperage brings it to the temperature its insulation is made for; the rise goes with the heat, the square of the current.',
 		expression: continuous.currentA === 0 ? 'Ta' : 'Ta + max(0, Ti - Ta) * (I / Z) ^ 2',
 		inputs: [
-			input('Ta', `around it (${conductor.environment === 'engine-space' ? 'engine space' : 'outside'})`, ambientC, '°C', {
+			input('Ta', `around it (${environment === 'engine-space' ? 'engine space' : 'outside'})`, ambientC, '°C', {
 				...drawn,
-				source: 'settings of the drawing'
+				source: area ? `the area ${area} on the drawing` : 'settings of the drawing'
 			}),
 			...(continuous.currentA === 0
 				? []

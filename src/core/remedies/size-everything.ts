@@ -2,7 +2,7 @@
 import { areaMm2, compareGauges, gaugesOf, nextGaugeUp } from '#core/conductors';
 import { compose, editConductors, setParams, type Command, type ConductorId, type Diagram, type Gauge, type PartId } from '#core/diagram';
 import { usedLengthM } from '#core/network';
-import { isOpen, type ConductorView, type Finding, type Study } from '#core/rules';
+import { amperageAs, isOpen, type ConductorView, type Finding, type Study } from '#core/rules';
 import { devicesIn, ratingsOf, withRating, type DevicePlace } from './device-rating.ts';
 import { applied, difference, findingsOf, studyOf } from './findings.ts';
 import { deviceText } from './other-fuse.ts';
@@ -177,10 +177,10 @@ function fuseCommands(diagram: Diagram, sized: Diagram, fuses: Sizing['fuses']):
 function startingSizes(diagram: Diagram, ids: readonly ConductorId[]): Diagram {
 	const study = studyOf(diagram);
 	const sizes = ids.map((id) => {
-		const { conductor, continuous } = study.conductor(id);
+		const view = study.conductor(id);
+		const { conductor, continuous } = view;
 		const sizes = gaugesOf(conductor.gauge.system);
-		const carries = (gauge: Gauge) =>
-			CLOSE * study.profile.ampacity({ ...conductor, gauge }, diagram.system.nominalV, diagram.ambient).currentA >= continuous.currentA;
+		const carries = (gauge: Gauge) => CLOSE * amperageAs(study, view, { gauge }).currentA >= continuous.currentA;
 		return [id, sizes.find(carries) ?? sizes.at(-1)!] as const;
 	});
 	return applied(diagram, thickenCommands(new Map(sizes)))!;

@@ -1,7 +1,7 @@
 /** The conductor schedule, and the list by which conductors are cut and crimped. */
 import type { ConductorFigures } from '#core/check';
 import { gaugeText } from '#core/conductors';
-import type { Conductor, ConductorId } from '#core/diagram';
+import { surroundingsOf, type Conductor, type ConductorId, type Surroundings } from '#core/diagram';
 import { insulationColour, type Insulation } from '#core/drawing';
 import { ASSUMED_LENGTH_M } from '#core/network';
 import { deviceName, listed, type Study } from '#core/rules';
@@ -31,7 +31,7 @@ export function conductorSchedule(input: ReportInput) {
 				gauge: gaugeText(conductor.gauge),
 				insulation: conductor.insulationC,
 				length: conductor.lengthM ?? 'not measured',
-				conditions: conditions(conductor),
+				conditions: conditions(conductor, surroundingsOf(diagram, conductor)),
 				amperage: figures?.ampacityA ?? null,
 				continuous: figures?.continuousA ?? null,
 				surge: figures?.surgeA ?? null,
@@ -138,9 +138,10 @@ export function insulationOf({ study, diagram, check }: ReportInput, id: Conduct
 /** The colour to buy. */
 export const colourName = (input: ReportInput, id: ConductorId): string => insulationOf(input, id).replace('-', ' and ');
 
-function conditions({ environment, bundleCount, sheathed, use }: Conductor): string {
+function conditions({ bundleCount, sheathed, use }: Conductor, { environment, area }: Surroundings): string {
 	return [
 		...(environment === 'engine-space' ? ['engine space'] : []),
+		...(area === null ? [] : [area]),
 		...(bundleCount > 1 ? [`bundle of ${bundleCount}`] : []),
 		...(sheathed ? ['sheathed'] : []),
 		...(use === 'ordinary' ? [] : [use])

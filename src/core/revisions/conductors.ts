@@ -10,8 +10,8 @@ const plain = (value: unknown): string => String(value).replaceAll('-', ' ');
 const landing = (ref: TerminalRef, content: Content): string => terminalText(content, ref);
 const optional = (value: unknown): string => (value === null || value === undefined ? 'not given' : String(value));
 
-/** Every field of a conductor but its label and its bends, with the words for a value of it. */
-const FIELDS: Readonly<Record<Exclude<keyof Conductor, 'label' | 'bends'>, { readonly title: string; readonly text: Words }>> = {
+/** Every field of a conductor but its label, its bends and whether it is locked, with the words for a value of it. */
+const FIELDS: Readonly<Record<Exclude<keyof Conductor, 'label' | 'bends' | 'locked'>, { readonly title: string; readonly text: Words }>> = {
 	gauge: { title: '', text: gaugeText },
 	lengthM: { title: 'length ', text: (length: number | null) => (length === null ? 'not measured' : metresText(length)) },
 	from: { title: 'its start from ', text: landing },
@@ -30,6 +30,7 @@ const FIELDS: Readonly<Record<Exclude<keyof Conductor, 'label' | 'bends'>, { rea
 	fromTorqueNm: { title: 'torque at its start, N·m, ', text: optional },
 	toTorqueNm: { title: 'torque at its end, N·m, ', text: optional },
 	solid: { title: '', text: (is: boolean | undefined) => (is ? 'solid' : 'stranded') },
+	placedByHand: { title: 'its place ', text: (is: boolean | undefined) => (is ? 'set by hand' : 'as the areas say') },
 	pinned: { title: '', text: (is: boolean | undefined) => (is ? 'size pinned' : 'size not pinned') }
 };
 

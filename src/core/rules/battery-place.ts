@@ -1,5 +1,5 @@
 import { defineRule } from './define.ts';
-import { isSet, spaceOf } from './params.ts';
+import { isIn, isSet } from './params.ts';
 import { partSubject, subjects } from './subjects.ts';
 import { capital, listed, partName } from './words.ts';
 
@@ -26,7 +26,7 @@ export const batteryPlace = defineRule({
 
 	*check(study) {
 		const batteries = [...new Set(study.form.batteries.map(({ part }) => part))];
-		const inSpace = (space: string) => batteries.filter((id) => spaceOf(study, id) === space);
+		const inSpace = (space: 'fuel' | 'sleeping') => batteries.filter((id) => isIn(study, id, space));
 		const words = (ids: readonly string[]) => ({ names: listed(ids.map((id) => partName(study.part(id)))), one: ids.length === 1 });
 		const fuel = inSpace('fuel');
 		if (fuel.length > 0) {

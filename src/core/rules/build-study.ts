@@ -1,5 +1,5 @@
 /** Works out a study; what costs something is done on first use and kept, as far as it still holds for the next one. */
-import { terminalRef, type ConductorId, type Diagram, type OperatingCase, type PartId, type StudKey } from '#core/diagram';
+import { surroundingsOf, terminalRef, type ConductorId, type Diagram, type OperatingCase, type PartId, type StudKey } from '#core/diagram';
 import { faultsOf } from '#core/faults';
 import { createMemory, type Memory } from '#core/memory';
 import { buildNetwork, formOf, usedLengthM, type Network, type Pole } from '#core/network';
@@ -10,6 +10,7 @@ import { solveCase } from '#core/solver';
 import { stackPlaces, stacksOf } from '#core/studs';
 import { settled } from '#core/units';
 import { branchCurrents, loadCurrents } from './case-currents.ts';
+import { amperageIn } from './amperage.ts';
 import { netsOf } from './nets.ts';
 import { keptPoint } from './same-point.ts';
 import type { CaseResult, ConductorView, PartView, Study, WorstCurrent } from './study.ts';
@@ -42,12 +43,20 @@ export function buildStudy(diagram: Diagram, memory: Memory = createMemory()): S
 		const { continuous, all } = worst();
 		const ids = Object.keys(diagram.conductors).filter((id) => branchOfConductor.has(id));
 		const { nominalV } = diagram.system;
+		const found = ids.map((id) => surroundingsOf(diagram, diagram.conductors[id]!));
+		// Found anew each time, and the same value while it says the same.
+		const arounds = memory.keepEach(
+			'surroundings',
+			ids,
+			(_, i) => [found[i]!.environment, found[i]!.ambientC, found[i]!.area],
+			(_, i) => found[i]!
+		);
 		const ampacities = memory.keepEach(
 			'amperages',
 			ids,
-			(id) => [diagram.conductors[id], profile, nominalV, diagram.ambient],
-			(id) => {
-				const ampacity = profile.ampacity(diagram.conductors[id]!, nominalV, diagram.ambient);
+			(id, i) => [diagram.conductors[id], profile, nominalV, arounds[i]],
+			(id, i) => {
+				const ampacity = amperageIn(profile, nominalV, diagram.conductors[id]!, arounds[i]!);
 				return { ampacity, limit: greatestDevice(profile, ampacity, nominalV) };
 			}
 		);
@@ -59,7 +68,16 @@ export function buildStudy(diagram: Diagram, memory: Memory = createMemory()): S
 			ids,
 			(id, i) => {
 				const index = indexOf(id);
-				return [diagram.conductors[id], branches[index], nameOf(id), poleOf(index), ampacities[i], continuous[index], all[index]];
+				return [
+					diagram.conductors[id],
+					arounds[i],
+					branches[index],
+					nameOf(id),
+					poleOf(index),
+					ampacities[i],
+					continuous[index],
+					all[index]
+				];
 			},
 			(id, i) => {
 				const index = indexOf(id);
@@ -68,6 +86,7 @@ export function buildStudy(diagram: Diagram, memory: Memory = createMemory()): S
 					id,
 					name: nameOf(id),
 					conductor,
+					around: arounds[i]!,
 					branch: branches[index]!,
 					...usedLengthM(conductor),
 					pole: poleOf(index),

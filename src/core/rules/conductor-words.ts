@@ -5,6 +5,7 @@ import { greatestDevice, type Ampacity, type GreatestDevice } from '#core/profil
 import type { LetThrough } from '#core/protection';
 import { nextStandardRatingA, STANDARD_RATINGS } from '#core/tables';
 import { ampsText, compactNumber } from '#core/units';
+import { amperageAs } from './amperage.ts';
 import type { ConductorView, Study } from './study.ts';
 import { listed, partName } from './words.ts';
 
@@ -55,8 +56,7 @@ export function largestRatingA(limitA: number): number {
 	return next === limitA ? limitA : (STANDARD_RATINGS.value.findLast((ratingA) => ratingA < limitA) ?? limitA);
 }
 
-const ampacityOf = (study: Study, { conductor }: ConductorView, gauge: Gauge): Ampacity =>
-	study.profile.ampacity({ ...conductor, gauge }, study.diagram.system.nominalV, study.diagram.ambient);
+const ampacityOf = (study: Study, view: ConductorView, gauge: Gauge): Ampacity => amperageAs(study, view, { gauge });
 
 /** "8 AWG (80 A)": the thinnest size that satisfies, under the conductor's own conditions; null when none is thick enough. */
 function thickEnough(study: Study, view: ConductorView, satisfies: (ampacity: Ampacity) => boolean): string | null {

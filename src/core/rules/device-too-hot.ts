@@ -1,6 +1,6 @@
 import { exceeds } from './conductor-words.ts';
 import { defineRule } from './define.ts';
-import { numberOf, spaceOf } from './params.ts';
+import { aroundPartC, isIn, numberOf } from './params.ts';
 import { partSubject } from './subjects.ts';
 import { capital, celsiusText, partName } from './words.ts';
 
@@ -18,7 +18,7 @@ export const deviceTooHot = defineRule({
 		severity: 'warning',
 		group: 'protection',
 		why: 'Electronics above their temperature switch off or die; fuses open early and breakers trip with nothing wrong.',
-		source: { default: 'the temperature given for the part, and the ambient temperatures of the diagram' }
+		source: { default: 'the temperature given for the part, and the ambient temperatures of the diagram and its areas' }
 	},
 
 	messages: {
@@ -29,12 +29,11 @@ export const deviceTooHot = defineRule({
 	},
 
 	*check(study) {
-		const { engineSpaceC, outsideC } = study.diagram.ambient;
 		for (const part of study.parts) {
 			const madeForC = numberOf(part, 'madeForC');
 			if (madeForC === null) continue;
-			const isHot = spaceOf(study, part.id) === 'engine';
-			const aroundC = isHot ? engineSpaceC : outsideC;
+			const isHot = isIn(study, part.id, 'engine');
+			const aroundC = aroundPartC(study, part.id);
 			if (!exceeds(aroundC, madeForC)) continue;
 			const place = isHot ? 'in the engine space' : 'where it stands';
 			yield { message: 'tooHot', data: { name: partName(part), madeForC, aroundC, place }, at: [partSubject(part.id)] };

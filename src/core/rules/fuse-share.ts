@@ -2,7 +2,7 @@
 import { exceeds } from './conductor-words.ts';
 import { devicesOf, type DeviceBranch } from './device-limits.ts';
 import { groupBy } from './group-by.ts';
-import { spaceOf } from './params.ts';
+import { aroundPartC } from './params.ts';
 import type { Study } from './study.ts';
 
 export interface FuseShare {
@@ -22,11 +22,10 @@ const HOT_FACTOR = { blade: 0.85, other: 0.9 } as const;
 export function fuseShares(study: Study): (branch: DeviceBranch) => FuseShare {
 	const grouped = groupedFuses(study);
 	const { fuseLoadShare, fuseGroupedShare } = study.profile;
-	const { engineSpaceC, outsideC } = study.diagram.ambient;
 	return (branch) => {
 		const isGrouped = grouped.has(branch.index) && fuseGroupedShare.value < fuseLoadShare.value;
 		const share = isGrouped ? fuseGroupedShare : fuseLoadShare;
-		const aroundC = spaceOf(study, branch.origin.part) === 'engine' ? engineSpaceC : outsideC;
+		const aroundC = aroundPartC(study, branch.origin.part);
 		const isHot = aroundC > HOT_C && branch.device.kind === 'fuse';
 		const factor = isHot ? HOT_FACTOR[branch.device.family?.startsWith('blade') ? 'blade' : 'other'] : 1;
 		return {

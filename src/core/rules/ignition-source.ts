@@ -1,5 +1,5 @@
 import { defineRule } from './define.ts';
-import { isSet, spaceOf } from './params.ts';
+import { isIn, isSet } from './params.ts';
 import { partSubject, subjects } from './subjects.ts';
 import { capital, listed, partName } from './words.ts';
 
@@ -26,7 +26,7 @@ export const ignitionSource = defineRule({
 	/** One report for all of them. */
 	*check(study) {
 		const bare = study.parts.filter(
-			(part) => part.links.some(({ kind }) => SPARKS.has(kind)) && !isSet(part, 'ignitionProtected') && spaceOf(study, part.id) === 'fuel'
+			(part) => part.links.some(({ kind }) => SPARKS.has(kind)) && !isSet(part, 'ignitionProtected') && isIn(study, part.id, 'fuel')
 		);
 		if (bare.length === 0) return;
 		yield {

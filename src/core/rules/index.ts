@@ -3,6 +3,7 @@ export { defineRule, type Report, type Rule, type RuleMeta } from './define.ts';
 export type { Acceptance, Finding, Severity, Subject } from './finding.ts';
 export type { CaseResult, ConductorView, PartView, Study, WorstCurrent } from './study.ts';
 export { buildStudy } from './build-study.ts';
+export { amperageAs } from './amperage.ts';
 export { RULES } from './list.ts';
 export { ruleCatalogue, type RuleCatalogue } from './catalogue.ts';
 export { NOT_IMPLEMENTED, type NotImplemented } from './not-implemented.ts';

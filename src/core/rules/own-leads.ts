@@ -2,6 +2,7 @@ import { gaugeText } from '#core/conductors';
 import { AWG_SIZES, type Gauge } from '#core/diagram';
 import { greatestDevice } from '#core/profiles';
 import { ampsText } from '#core/units';
+import { amperageAs } from './amperage.ts';
 import { amperageSource, exceeds, largestRatingA, limitedByText } from './conductor-words.ts';
 import { defineRule } from './define.ts';
 import { feedOf } from './load-feed.ts';
@@ -43,7 +44,7 @@ export const ownLeads = defineRule({
 			const feed = AWG_SIZES.includes(size) ? feedOf(study, load) : null;
 			if (!feed || feed.letThrough.currentA === Infinity) continue;
 			const gauge: Gauge = { system: 'awg', size };
-			const ampacity = study.profile.ampacity({ ...feed.view.conductor, gauge }, nominalV, study.diagram.ambient);
+			const ampacity = amperageAs(study, feed.view, { gauge });
 			const limit = greatestDevice(study.profile, ampacity, nominalV);
 			if (!exceeds(feed.letThrough.currentA, limit.currentA)) continue;
 			const devices = [...new Set(feed.letThrough.limitedBy.map(({ part }) => part))];

@@ -2,7 +2,7 @@
  * Everything a rule may look at, worked out once for each state of the diagram. Members that cost something are
  * computed on first use.
  */
-import type { CaseId, Conductor, ConductorId, Diagram, OperatingCase, PartId, StudKey } from '#core/diagram';
+import type { CaseId, Conductor, ConductorId, Diagram, OperatingCase, PartId, StudKey, Surroundings } from '#core/diagram';
 import type { Faults } from '#core/faults';
 import type { Memory } from '#core/memory';
 import type { Branch, Form, Network, Pole } from '#core/network';
@@ -35,6 +35,8 @@ export interface ConductorView {
 	/** Label, or "unlabelled conductor from B1 + to D1 L". */
 	readonly name: string;
 	readonly conductor: Conductor;
+	/** What it runs through: as set on it, by an area, or by the diagram. */
+	readonly around: Surroundings;
 	readonly branch: Branch;
 	/** Length used; assumed where the diagram gives none. */
 	readonly lengthM: number;

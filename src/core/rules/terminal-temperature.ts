@@ -1,6 +1,7 @@
 import { INSULATION_C } from '#core/diagram';
 import { ampsText } from '#core/units';
 import { amperageSource, exceeds } from './conductor-words.ts';
+import { amperageAs } from './amperage.ts';
 import { defineRuleForEach } from './define.ts';
 import { numberOf } from './params.ts';
 import { conductorSubject, partSubject } from './subjects.ts';
@@ -45,7 +46,7 @@ export const terminalTemperature = defineRuleForEach('conductors', {
 		const weakest = ends.reduce<(typeof ends)[number] | null>((a, b) => (a && a.terminalC <= b.terminalC ? a : b), null);
 		if (!weakest || weakest.terminalC >= conductor.insulationC) return;
 		const columnC = INSULATION_C.findLast((c) => c <= weakest.terminalC) ?? INSULATION_C[0];
-		const cooler = study.profile.ampacity({ ...conductor, insulationC: columnC }, study.diagram.system.nominalV, study.diagram.ambient);
+		const cooler = amperageAs(study, view, { insulationC: columnC });
 		if (!exceeds(continuous.currentA, cooler.currentA)) return;
 		yield {
 			message: 'tooHot',

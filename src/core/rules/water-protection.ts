@@ -1,5 +1,5 @@
 import { defineRule } from './define.ts';
-import { choiceOf, spaceOf } from './params.ts';
+import { choiceOf, isIn } from './params.ts';
 import type { PartView } from './study.ts';
 import { partSubject, subjects } from './subjects.ts';
 import { capital, listed, partName } from './words.ts';
@@ -32,7 +32,7 @@ export const waterProtection = defineRule({
 		for (const space of ['wet', 'flooded'] as const) {
 			const { words, least, enough } = NEEDED[space];
 			const isDryMade = (part: PartView) => !(enough as readonly string[]).includes(choiceOf(part, 'water'));
-			const bare = study.parts.filter((part) => spaceOf(study, part.id) === space && isDryMade(part));
+			const bare = study.parts.filter((part) => isIn(study, part.id, space) && isDryMade(part));
 			if (bare.length === 0) continue;
 			yield {
 				message: 'tooLittle',

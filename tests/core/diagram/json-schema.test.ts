@@ -10,7 +10,7 @@ test('it names every field of a diagram and allows no other', () => {
 	const schema = diagramJsonSchema() as { properties: object; required: string[]; additionalProperties: boolean };
 	expect(Object.keys(schema.properties).sort()).toEqual(Object.keys(emptyDiagram()).sort());
 	// What came later than version 1 may be missing from a file.
-	const later = ['customProfile', 'waivers', 'revisions', 'remarks', 'readings'];
+	const later = ['customProfile', 'waivers', 'revisions', 'remarks', 'readings', 'areas', 'notes', 'underlays'];
 	expect([...schema.required, ...later].sort()).toEqual(Object.keys(emptyDiagram()).sort());
 	expect(schema.additionalProperties).toBe(false);
 });

@@ -4,7 +4,7 @@ import type { Point } from '#core/geometry';
 import { defineCommand } from '../command.ts';
 import { has } from '../ids.ts';
 import { hostsOf } from '../mounts.ts';
-import { count, firstReason, missingPart, partName } from '../names.ts';
+import { count, firstReason, lockedParts, missingPart, partName } from '../names.ts';
 import { Id, PointSchema, type Diagram } from '../schema.ts';
 import { DRAWING_LIMIT_MM, insideDrawing } from './limits.ts';
 
@@ -26,6 +26,7 @@ export const moveEach = defineCommand({
 	refuse: (diagram, { moves }) =>
 		firstReason([
 			...Object.keys(moves).flatMap((id) => [missingPart(diagram, id), mountedReason(diagram, id)]),
+			lockedParts(diagram, Object.keys(moves)),
 			placesAfter(diagram, moves).every(insideDrawing)
 				? null
 				: `That is beyond the edge of the drawing, which reaches ${DRAWING_LIMIT_MM / 1000} m each way.`

@@ -3,7 +3,7 @@ import * as z from 'zod';
 import { defineCommand } from '../command.ts';
 import { has } from '../ids.ts';
 import { conductorsAmong, hostsOf } from '../mounts.ts';
-import { count, firstReason, missingPart, partName } from '../names.ts';
+import { count, firstReason, lockedParts, missingPart, partName } from '../names.ts';
 import { Id, PointSchema } from '../schema.ts';
 import { DRAWING_LIMIT_MM, insideDrawing } from './limits.ts';
 
@@ -20,7 +20,8 @@ export const moveParts = defineCommand({
 
 	refuse(diagram, { parts, by }) {
 		const missing = firstReason(parts.map((id) => missingPart(diagram, id)));
-		if (missing !== null) return missing;
+		const held = missing ?? lockedParts(diagram, parts);
+		if (held !== null) return held;
 		if (parts.every((id) => has(diagram.mounts, id) && !hostsOf(diagram, id).some((host) => parts.includes(host)))) {
 			const block = parts[0]!;
 			const host = diagram.mounts[block]!.part;

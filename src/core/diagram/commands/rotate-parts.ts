@@ -2,7 +2,7 @@ import * as z from 'zod';
 import { defineCommand } from '../command.ts';
 import { has } from '../ids.ts';
 import { conductorsAmong, hostsOf } from '../mounts.ts';
-import { count, firstReason, missingPart } from '../names.ts';
+import { count, firstReason, lockedParts, missingPart } from '../names.ts';
 import { Id, type Diagram, type Rotation } from '../schema.ts';
 import { DRAWING_LIMIT_MM, insideDrawing } from './limits.ts';
 
@@ -24,7 +24,8 @@ export const rotateParts = defineCommand({
 
 	refuse(diagram, { parts, quarterTurns }) {
 		const missing = firstReason(parts.map((id) => missingPart(diagram, id)));
-		if (missing !== null) return missing;
+		const held = missing ?? lockedParts(diagram, parts);
+		if (held !== null) return held;
 		const centre = middle(diagram, parts);
 		const places = [...standing(diagram, parts).map((id) => diagram.parts[id]!.at), ...bendsAmong(diagram, parts)];
 		return places.every((place) => insideDrawing(turned(place, centre, quarterTurns)))

@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { defineCommand } from '../command.ts';
 import { copyOf } from '../copy.ts';
-import { missingConductor } from '../names.ts';
+import { conductorName, lockedReason, missingConductor } from '../names.ts';
 import { ConductorSchema, Id } from '../schema.ts';
 
 /** Fixes the route of a conductor by hand, or with null leaves it to the program again. */
@@ -12,7 +12,8 @@ export const setBends = defineCommand({
 
 	label: ({ bends }) => (bends === null ? 'route a conductor automatically' : 'route a conductor by hand'),
 
-	refuse: (diagram, { conductor }) => missingConductor(diagram, conductor),
+	refuse: (diagram, { conductor }) =>
+		missingConductor(diagram, conductor) ?? lockedReason(diagram.conductors[conductor]!.locked ? [conductorName(diagram, conductor)] : []),
 
 	apply(draft, { conductor, bends }) {
 		draft.conductors[conductor]!.bends = copyOf(bends);

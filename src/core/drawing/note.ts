@@ -1,0 +1,75 @@
+/** A note: a card with words, and a leader to what it is about. */
+import { itemKey, type Note } from '#core/diagram';
+import { unionBoxes, type Box, type Point } from '#core/geometry';
+import { boundsOf, boxRect, circle, line, text, textWidthMm, type Primitive } from '#core/graphics';
+import type { DrawnItem } from './types.ts';
+
+const TEXT_MM = 12;
+const LEADING_MM = 16;
+const PADDING_MM = 8;
+const DOT_MM = 2.4;
+/** A card without words is still there to be taken hold of. */
+const EMPTY_LINES = 1;
+
+/** Words broken at spaces to fit a width; a word that is longer by itself is broken where it must be. */
+export function wrapped(words: string, widthMm: number, sizeMm: number): string[] {
+	return words.split('\n').flatMap((paragraph) => {
+		const lines: string[] = [];
+		let current = '';
+		for (const word of paragraph.split(/\s+/).flatMap((each) => pieces(each, widthMm, sizeMm))) {
+			const longer = current === '' ? word : `${current} ${word}`;
+			if (current !== '' && textWidthMm(longer, sizeMm) > widthMm) {
+				lines.push(current);
+				current = word;
+			} else current = longer;
+		}
+		return [...lines, current];
+	});
+}
+
+function pieces(word: string, widthMm: number, sizeMm: number): string[] {
+	const most = Math.max(1, Math.floor(widthMm / textWidthMm('m', sizeMm)));
+	const letters = [...word];
+	if (letters.length <= most) return [word];
+	return Array.from({ length: Math.ceil(letters.length / most) }, (_, i) => letters.slice(i * most, (i + 1) * most).join(''));
+}
+
+export function noteBox({ text: words, at, widthMm }: Pick<Note, 'text' | 'at' | 'widthMm'>): Box {
+	const lines = Math.max(EMPTY_LINES, wrapped(words, widthMm - 2 * PADDING_MM, TEXT_MM).length);
+	return { minX: at.x, minY: at.y, maxX: at.x + widthMm, maxY: at.y + lines * LEADING_MM + 2 * PADDING_MM };
+}
+
+/** @param target where its leader ends; null for words by themselves */
+export function drawNote(id: string, note: Note, target: Point | null): DrawnItem {
+	const frame = noteBox(note);
+	const card = boxRect(frame, { fill: 'case', stroke: 'note', width: 0.8, r: 3 });
+	const bar = boxRect({ ...frame, maxX: frame.minX + 3 }, { fill: 'note' });
+	const from = target && leaderStart(frame, target);
+	const leader: Primitive[] =
+		target && from
+			? [line(from.x, from.y, target.x, target.y, { stroke: 'note', width: 1 }), circle(target.x, target.y, DOT_MM, { fill: 'note' })]
+			: [];
+	const lines = wrapped(note.text, note.widthMm - 2 * PADDING_MM, TEXT_MM).map((words, i) =>
+		text(frame.minX + PADDING_MM, frame.minY + PADDING_MM + (i + 0.5) * LEADING_MM, words, TEXT_MM, { align: 'start' })
+	);
+	const primitives = [...leader, card, bar];
+	// The card once more: names of parts are painted after all that is drawn, and must not show through.
+	const labels = [card, bar, ...lines];
+	return {
+		key: itemKey('note', id),
+		box: unionBoxes(boundsOf(primitives), boundsOf(labels)),
+		primitives,
+		labels,
+		body: null,
+		route: null,
+		widthMm: 0,
+		terminals: [],
+		frame
+	};
+}
+
+/** The nearest point of the card's edge; null where the target lies under it. */
+function leaderStart({ minX, minY, maxX, maxY }: Box, { x, y }: Point): Point | null {
+	const from = { x: Math.min(maxX, Math.max(minX, x)), y: Math.min(maxY, Math.max(minY, y)) };
+	return from.x === x && from.y === y ? null : from;
+}

@@ -1,0 +1,26 @@
+/** The place of a picture below the drawing. The picture itself is painted by the canvas, and left out of sheets. */
+import { itemKey, type Underlay } from '#core/diagram';
+import type { Box } from '#core/geometry';
+import type { DrawnItem } from './types.ts';
+
+export const underlayBox = ({ at, widthPx, heightPx, mmPerPx }: Pick<Underlay, 'at' | 'widthPx' | 'heightPx' | 'mmPerPx'>): Box => ({
+	minX: at.x,
+	minY: at.y,
+	maxX: at.x + widthPx * mmPerPx,
+	maxY: at.y + heightPx * mmPerPx
+});
+
+export function drawUnderlay(id: string, underlay: Underlay): DrawnItem {
+	const frame = underlayBox(underlay);
+	return {
+		key: itemKey('underlay', id),
+		box: frame,
+		primitives: [],
+		labels: [],
+		body: null,
+		route: null,
+		widthMm: 0,
+		terminals: [],
+		frame
+	};
+}
