@@ -95,8 +95,7 @@ function smallestFor(diagram: Diagram, from: TerminalRef, to: TerminalRef, amps:
 	const { environment, ambientC } = surroundingsOf(diagram, conductor);
 	const { ampacity } = profileOf(diagram);
 	const around = { outsideC: ambientC, engineSpaceC: ambientC };
-	const carries = (gauge: Gauge) =>
-		ampacity({ ...conductor, gauge, environment }, diagram.system.nominalV, around).currentA >= amps;
+	const carries = (gauge: Gauge) => ampacity({ ...conductor, gauge, environment }, diagram.system.nominalV, around).currentA >= amps;
 	const sizes = gaugesOf('awg');
 	return thinnestGauge(sizes[0]!, carries) ?? sizes.at(-1)!;
 }
