@@ -9,7 +9,7 @@ import type { CheckResult, ConductorFigures, EndProtection } from './types.ts';
 
 /** By conductor; those of a conductor that nothing has changed about are the ones before. */
 export function figuresOfAll(study: Study): CheckResult['conductors'] {
-	const { conductors, diagram, profile, parts, memory } = study;
+	const { conductors, profile, parts, memory } = study;
 	const endOf = endsOf(study);
 	const figures = memory.keepEach(
 		'figures',
