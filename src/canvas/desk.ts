@@ -14,6 +14,7 @@ import { SceneIndex } from './scene-index.ts';
 import type { Scenes } from './scenes.ts';
 import type { Cursor, Desk } from './tools/tool.ts';
 import type { View } from './viewport.ts';
+import { reader, type Reader } from '#core/units';
 
 export type LayerName = 'still' | 'drag' | 'overlay';
 
@@ -44,6 +45,8 @@ export class CanvasDesk implements Desk {
 	#drag: Dragged | null = null;
 	#markPx = MARK_PX;
 	#marks: readonly Mark[] | null = null;
+	/** For whom the figures on it are written. */
+	#reader: Reader | null = null;
 	#remarks: readonly RemarkMark[] | null = null;
 
 	constructor(options: DeskOptions) {
@@ -120,7 +123,8 @@ export class CanvasDesk implements Desk {
 	show(model: CanvasModel): void {
 		const before = this.#model;
 		this.#model = model;
-		if (before?.diagram !== model.diagram) {
+		if (before?.diagram !== model.diagram || this.#reader !== reader()) {
+			this.#reader = reader();
 			this.index.update(this.#options.scenes.compose(model.diagram));
 			this.#drag = null;
 			this.#options.repaint('still', 'drag');

@@ -5,12 +5,15 @@
  */
 import type { Diagram } from '#core/diagram';
 import type { QuestionKind, Questions } from './answers.ts';
+import { reader, type Reader } from '#core/units';
 
 export interface Asked {
 	readonly serial: number;
 	readonly diagram: Diagram;
 	readonly kind: QuestionKind;
 	readonly ask: unknown;
+	/** For whom the answer is written. */
+	readonly reader: Reader;
 }
 
 export type Told =
@@ -50,6 +53,8 @@ export class Asker {
 	#wanted = true;
 	#queue: Waiting[] = [];
 	#serial = 0;
+	/** A worker keeps sentences as well as figures, so that it serves one reader only. */
+	#reader: Reader | null = null;
 
 	constructor(private readonly makeWorker: () => AnswerWorker) {}
 
@@ -60,7 +65,7 @@ export class Asker {
 		ask: Questions[Kind]['ask'],
 		{ told, failed, progress = () => {} }: Listener<Questions[Kind]['answer']>
 	): () => void {
-		const asked = { serial: (this.#serial += 1), diagram, kind, ask };
+		const asked = { serial: (this.#serial += 1), diagram, kind, ask, reader: reader() };
 		const waiting: Waiting = { asked, told: told as Waiting['told'], failed, progress };
 		this.#queue.push(waiting);
 		this.#next();
@@ -86,6 +91,11 @@ export class Asker {
 		this.#running = this.#queue.shift()!;
 		this.#wanted = true;
 		try {
+			if (this.#running.asked.reader !== this.#reader) {
+				this.#worker?.terminate();
+				this.#worker = null;
+				this.#reader = this.#running.asked.reader;
+			}
 			this.#worker ??= this.#hire();
 			this.#worker.postMessage(this.#running.asked);
 		} catch (error) {

@@ -6,10 +6,13 @@ import type { CheckResult } from '#core/check';
 import type { Diagram } from '#core/diagram';
 import { changesBetween, withChanges, type Changes } from './changes.ts';
 import type { CheckAnswer, CheckWorker } from './checker.ts';
+import { reader, type Reader } from '#core/units';
 
 export interface SentRequest {
 	readonly serial: number;
 	readonly changes: Changes;
+	/** For whom the result is written. */
+	readonly reader: Reader;
 }
 
 export type SentAnswer = { readonly serial: number; readonly changes: Changes } | { readonly serial: number; readonly fault: string };
@@ -29,7 +32,7 @@ export function linked(thread: Thread): CheckWorker {
 		onmessage: null,
 		onerror: null,
 		postMessage({ serial, diagram }) {
-			thread.postMessage({ serial, changes: changesBetween(sent, diagram) });
+			thread.postMessage({ serial, changes: changesBetween(sent, diagram), reader: reader() });
 			sent = diagram;
 		},
 		terminate: () => thread.terminate()
@@ -44,7 +47,7 @@ export function linked(thread: Thread): CheckWorker {
 }
 
 /** The other end: answers a request with what `check` says of the diagram. */
-export function answering(check: (diagram: Diagram) => CheckResult): (request: SentRequest) => SentAnswer {
+export function answering(check: (diagram: Diagram) => CheckResult): (request: Omit<SentRequest, 'reader'>) => SentAnswer {
 	let received: unknown = null;
 	let sent: unknown = null;
 	return ({ serial, changes }) => {

@@ -71,6 +71,13 @@ export class Checker {
 		this.listener.busy(false);
 	}
 
+	/** Begins anew with another worker: this one keeps what it wrote for another reader. */
+	renew(diagram: Diagram): void {
+		this.#running = null;
+		this.#dropWorker();
+		this.check(diagram);
+	}
+
 	stop(): void {
 		this.#stopped = true;
 		this.#waiting = null;

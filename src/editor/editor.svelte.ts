@@ -178,6 +178,11 @@ export class Editor implements Pick<CanvasHost, 'run' | 'select' | 'setTool' | '
 		this.#checker.check(history.diagram);
 	}
 
+	/** Checks again what is on the sheet: it is to be written for another reader. */
+	recheck(): void {
+		this.#checker.renew(this.diagram);
+	}
+
 	/** Puts another diagram on the sheet to be looked at, with what is said to who tries to change it; null brings back what is edited. */
 	look(diagram: Diagram | null, reason = ''): void {
 		this.#looked = diagram && { diagram, reason };

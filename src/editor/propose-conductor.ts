@@ -18,9 +18,13 @@ import {
 import { compareGauges, gaugeText, gaugesOf, thinnestGauge } from '#core/conductors';
 import { describe, type Link } from '#core/parts';
 import { profileOf } from '#core/profiles';
+import { reader } from '#core/units';
 
 /** Where nothing is known yet: stiff enough to be a feeder, thin enough to land on most studs. */
-const UNKNOWN: Gauge = { system: 'awg', size: '6' };
+const UNKNOWN = { awg: { system: 'awg', size: '6' }, iec: { system: 'iec', size: '16' } } as const satisfies Record<string, Gauge>;
+
+/** The system the reader buys in. */
+const usualSystem = (): Gauge['system'] => reader().gauge ?? 'awg';
 
 export interface Proposal {
 	readonly command: Command;
@@ -50,7 +54,7 @@ export function proposeGauge(diagram: Diagram, from: TerminalRef, to: TerminalRe
 	const neighbours = Object.values(diagram.conductors)
 		.filter((conductor) => [conductor.from.part, conductor.to.part].some((id) => id === from.part || id === to.part))
 		.map(({ gauge }) => gauge);
-	return neighbours.toSorted(compareGauges).at(-1) ?? UNKNOWN;
+	return neighbours.toSorted(compareGauges).at(-1) ?? UNKNOWN[usualSystem()];
 }
 
 /** Currents the links at this terminal call for: ratings of devices, draws of loads, outputs of sources, in amps. */
@@ -89,13 +93,13 @@ function currentOf(link: Link, nominalV: number): number[] {
 	return [draw.kind === 'current' ? draw.amps : nominalV / draw.ohms];
 }
 
-/** The thinnest AWG size whose amperage where it runs reaches this; the thickest when none does. */
+/** The thinnest size whose amperage where it runs reaches this; the thickest when none does. */
 function smallestFor(diagram: Diagram, from: TerminalRef, to: TerminalRef, amps: number): Gauge {
 	const conductor = newConductor(from, to);
 	const { environment, ambientC } = surroundingsOf(diagram, conductor);
 	const { ampacity } = profileOf(diagram);
 	const around = { outsideC: ambientC, engineSpaceC: ambientC };
 	const carries = (gauge: Gauge) => ampacity({ ...conductor, gauge, environment }, diagram.system.nominalV, around).currentA >= amps;
-	const sizes = gaugesOf('awg');
+	const sizes = gaugesOf(usualSystem());
 	return thinnestGauge(sizes[0]!, carries) ?? sizes.at(-1)!;
 }

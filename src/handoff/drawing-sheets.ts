@@ -10,6 +10,7 @@ import { scaled } from './scale.ts';
 import { scenePrimitives } from './scene.ts';
 import { drawTitleBlock, TITLE_BLOCK_MM, type SheetNumber } from './title-block.ts';
 import { wrap } from './wrap.ts';
+import { fixedText } from '#core/units';
 
 export type Placing = 'fitted' | 'tiled';
 
@@ -204,7 +205,7 @@ function legend(box: Box, sheets: DrawingSheets, sheet: DrawingSheet, measure: M
 	const key = isTiled ? keyMap({ minX: box.minX + 2, minY: box.minY + 3, maxX: box.minX + 16, maxY: box.maxY - 3 }, sheets, sheet) : [];
 	const left = box.minX + (isTiled ? 18 : 2);
 	const words = [
-		`Scale about 1 : ${(1 / scale).toFixed(1)}. Parts are drawn at their size; lengths of conductors are in the schedule, not in the drawing.`,
+		`Scale about 1 : ${fixedText(1 / scale, 1)}. Parts are drawn at their size; lengths of conductors are in the schedule, not in the drawing.`,
 		'Plus and minus signs on the conductors tell the poles apart without colour.',
 		...(isTiled ? ['Neighbouring sheets overlap by 10 mm.'] : []),
 		...(sheets.sheets.length < columns * rows ? ['Crossed out at the left: nothing is drawn there, and no sheet is printed.'] : [])

@@ -1,5 +1,5 @@
 /** Widths of columns and heights of rows: nothing is clipped, everything wraps. */
-import { cellText, type Column, type Row, type Table } from '#core/reports';
+import { cellText, shownUnit, type Column, type Row, type Table } from '#core/reports';
 import type { Measure } from './page.ts';
 import { widestPiece, wrap } from './wrap.ts';
 
@@ -44,7 +44,10 @@ export interface LaidTable {
 	readonly sizes: TextSizes;
 }
 
-export const headText = ({ title, unit }: Column): string => (unit === undefined ? title : title === '' ? unit : `${title}\n${unit}`);
+export function headText(column: Column): string {
+	const unit = shownUnit(column);
+	return unit === undefined ? column.title : column.title === '' ? unit : `${column.title}\n${unit}`;
+}
 
 export function layTable(table: Table, widthMm: number, sizes: TextSizes, measure: Measure): LaidTable {
 	const { columns, rows } = table;

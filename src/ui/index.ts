@@ -2,4 +2,5 @@
 export { default as Workbench } from './Workbench.svelte';
 export { EMBEDDED } from './late-parts.ts';
 export { default as LatePart } from './LatePart.svelte';
+export { beginReading } from './language/index.ts';
 export { isEmbedded } from './share/address.ts';

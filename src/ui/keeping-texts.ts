@@ -1,5 +1,6 @@
 /** Sentences of keeping: the diagrams on this device, their versions, two tabs, and what may go wrong with them. */
 import type { Fault, FaultKind, News, VersionReason } from '#keeping';
+import { fixedText } from '#core/units';
 
 const count = (n: number, one: string, many = `${one}s`): string => `${n} ${n === 1 ? one : many}`;
 
@@ -169,4 +170,4 @@ const DATE = new Intl.DateTimeFormat(undefined, { dateStyle: 'medium', timeStyle
 export const dateText = (ms: number): string => DATE.format(ms);
 /** For file names: "2026-11-25". */
 export const dayText = (ms: number): string => new Date(ms).toISOString().slice(0, 10);
-export const bytesText = (bytes: number): string => (bytes < 1e6 ? `${Math.ceil(bytes / 1e3)} kB` : `${(bytes / 1e6).toFixed(1)} MB`);
+export const bytesText = (bytes: number): string => (bytes < 1e6 ? `${Math.ceil(bytes / 1e3)} kB` : `${fixedText(bytes / 1e6, 1)} MB`);

@@ -1,6 +1,6 @@
 /** Sentences of what is done beside the system itself: a short tried out, readings compared, assembly ticked off. */
 import type { ReadingsOffer, ShortDevice, ShortOffer, SuspectOffer } from '#editor';
-import { ampsText, compactNumber, ohmsText, wattsText } from '#core/units';
+import { ampsText, celsiusText, compactNumber, ohmsText, wattsText } from '#core/units';
 
 const listed = (names: readonly string[]): string =>
 	names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
@@ -107,7 +107,7 @@ export const shortTexts = {
 	limit: 'Stands',
 	noConductors: 'No conductor warms by more than 1 °C.',
 	more: (count: number) => `and ${count} less warm`,
-	celsius: (value: number) => (value > 1083 ? 'melted' : `${Math.round(value)} °C`),
+	celsius: (value: number) => (value > 1083 ? 'melted' : celsiusText(Math.round(value))),
 	tooHot: 'too hot',
 	bound: 'After 5 s heat leaves the copper; the figures are for 5 s without any, an upper bound for that time (adiabatic, IEC 60949).',
 	limitSource:

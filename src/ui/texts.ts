@@ -6,6 +6,7 @@
 import { CAUTIONS } from '#core/reports';
 import type { Severity } from '#core/rules';
 import type { Confidence } from '#core/tables';
+import { celsiusText, millimetresText } from '#core/units';
 
 type Craft = 'vehicle' | 'boat' | 'cabin';
 type Negative = 'bonded' | 'insulated';
@@ -94,6 +95,7 @@ export const texts = {
 		theme: { light: 'Light', dark: 'Dark', system: 'As the device' },
 		themeButton: (name: string) => `Theme: ${name}`,
 		close: 'Close',
+		language: 'Language and units',
 		panels: 'Panels',
 		side: 'Details and findings',
 		split: 'Border between details and findings'
@@ -170,7 +172,7 @@ export const texts = {
 		notALength: 'That is not a length: write 2.5, 250 cm, 8 ft or 18 in.',
 		notMeasured: 'not measured',
 		insulation: 'Insulation',
-		insulationC: (c: number) => `${c} °C`,
+		insulationC: celsiusText,
 		environment: 'Runs through',
 		environments: { outside: 'Ordinary space', 'engine-space': 'Engine space' },
 		bundle: 'In a bundle of',
@@ -183,7 +185,7 @@ export const texts = {
 		amperage: 'Amperage',
 		continuous: 'Worst continuous current',
 		working: 'Working temperature',
-		about: (celsius: number) => `about ${Math.round(celsius)} °C`,
+		about: (celsius: number) => `about ${celsiusText(Math.round(celsius))}`,
 		surge: 'Worst current of all cases',
 		volts: 'Volts lost',
 		letThrough: 'Let-through current',
@@ -403,7 +405,7 @@ export const texts = {
 		shortcuts: 'Shortcuts',
 		notInFields: 'Not while typing in a field.',
 		turn: 'Turn the selected parts, Shift the other way',
-		nudge: (mm: number, far: number) => `Move the selected parts by ${mm} mm, with Shift by ${far} mm`,
+		nudge: (mm: number, far: number) => `Move the selected parts by ${millimetresText(mm)}, with Shift by ${millimetresText(far)}`,
 		nudgeFromOutline: 'From the Outline: move the selected parts',
 		escape: 'Put the tool away; then, select nothing; from a field, back to the sheet',
 		gestures: 'On the sheet',
@@ -438,10 +440,11 @@ export const texts = {
 		whole: 'A whole number is needed here.',
 		kept: (text: string, problem: string, value: string) =>
 			`“${text}” was not taken. ${problem.replace(/\.$/, '')}.${value === '' ? '' : ` Still ${value}.`}`,
-		range: (min: number, max: number, unit = '') =>
-			max === Infinity
+		/** Limits as printed; null where there is none. */
+		range: (min: string | null, max: string | null, unit = '') =>
+			max === null
 				? `At least ${min} ${unit}`.trim()
-				: min === -Infinity
+				: min === null
 					? `At most ${max} ${unit}`.trim()
 					: `From ${min} to ${max} ${unit}`.trim(),
 		notKnown: 'not known',

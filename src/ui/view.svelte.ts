@@ -16,6 +16,7 @@ export type PanelName = 'shelf' | 'outline' | 'inspector' | LowerPanel;
 export type DialogName =
 	| 'help'
 	| 'about'
+	| 'language'
 	| 'cautions'
 	| 'examples'
 	| 'full-bus'

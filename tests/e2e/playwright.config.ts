@@ -14,6 +14,8 @@ export default defineConfig({
 	reporter: [['line'], ['json', { outputFile: '../../test-results/browser.json' }]],
 	use: {
 		baseURL: `http://127.0.0.1:${PORT}/`,
+		// English, metric, conductors by AWG: what the tests write and read.
+		locale: 'en-CA',
 		viewport: { width: 1440, height: 900 },
 		trace: 'retain-on-failure',
 		// Only the tests of offline use have the program kept on the device: others would wait for it.

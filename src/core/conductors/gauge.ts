@@ -1,6 +1,6 @@
 import { AWG_SIZES, IEC_SIZES, type Gauge } from '#core/diagram';
 import type { AwgSize } from '#core/tables';
-import { millimetresFromInches } from '#core/units';
+import { compactNumber, marked, millimetresFromInches, reader, roundedText } from '#core/units';
 
 /** Gauge number of ASTM B258: 1/0 is 0, 4/0 is −3. */
 function gaugeNumber(size: AwgSize): number {
@@ -17,7 +17,24 @@ export const areaMm2 = (gauge: Gauge): number => (gauge.system === 'awg' ? AWG_M
 const AWG_MM2 = Object.fromEntries(AWG_SIZES.map((size) => [size, (Math.PI / 4) * awgDiameterMm(size) ** 2])) as Record<AwgSize, number>;
 
 /** "4/0 AWG", "35 mm²". */
-export const gaugeText = (gauge: Gauge): string => (gauge.system === 'awg' ? `${gauge.size} AWG` : `${gauge.size} mm²`);
+export const gaugeText = (gauge: Gauge): string => (gauge.system === 'awg' ? `${gauge.size} AWG` : `${marked(gauge.size)} mm²`);
+
+/** The same, with the other system in brackets for a reader who thinks in it: "6 AWG (13.3 mm²)", "16 mm² (≥ 6 AWG)". */
+export function gaugeForReader(gauge: Gauge): string {
+	const own = gaugeText(gauge);
+	if (reader().gauge === null || gauge.system === reader().gauge) return own;
+	if (gauge.system === 'awg') return `${own} (${compactNumber(areaMm2(gauge))} mm²)`;
+	const within = awgWithin(gauge);
+	return within === null ? own : `${own} (≥ ${within} AWG)`;
+}
+
+/** A least copper area: "0.82 mm²", with the thinnest AWG size that has it for a reader who thinks in those: "0.82 mm² (18 AWG)". */
+export function areaText(mm2: number): string {
+	const metric = `${roundedText(mm2, 2)} mm²`;
+	if (reader().gauge !== 'awg') return metric;
+	const enough = AWG_SIZES.find((size) => areaMm2({ system: 'awg', size }) >= mm2 * (1 - 1e-6));
+	return enough === undefined ? metric : `${metric} (${enough} AWG)`;
+}
 
 /** All sizes of a system, thinnest first. */
 export const gaugesOf = (system: Gauge['system']): readonly Gauge[] =>

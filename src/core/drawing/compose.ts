@@ -14,6 +14,7 @@ import { placedConductor, routeRequests } from './route-requests.ts';
 import { placeTags, type Tag } from './tag.ts';
 import { drawUnderlay } from './underlay.ts';
 import type { DrawnItem, Scene } from './types.ts';
+import { reader, type Reader } from '#core/units';
 
 export interface ComposeOptions {
 	/** Routes of the conductors; worked out when left out. */
@@ -33,6 +34,8 @@ export function composeScene(diagram: Diagram, options: ComposeOptions = {}, pre
 	const poles = options.poles ?? conductorPoles(diagram, buildNetwork(diagram));
 
 	const items: DrawnItem[] = [];
+	/** Figures are part of the drawing. */
+	const forReader = reader();
 	const keep = (key: ItemKey, inputs: Inputs, draw: () => DrawnItem) => {
 		const before = previous?.items.get(key);
 		const known = before && inputsOf.get(before);
@@ -61,7 +64,7 @@ export function composeScene(diagram: Diagram, options: ComposeOptions = {}, pre
 		const pose = poseOf(diagram, id)!;
 		const isMounted = Object.hasOwn(diagram.mounts, id);
 		const sides = taken.get(id) ?? new Set<Side>();
-		const inputs = [part.kind, part.label, part.params, pose.at.x, pose.at.y, pose.turn, isMounted, [...sides].sort().join(' ')];
+		const inputs = [forReader, part.kind, part.label, part.params, pose.at.x, pose.at.y, pose.turn, isMounted, [...sides].sort().join(' ')];
 		keep(itemKey('part', id), inputs, () => drawPart(id, part, pose, { isMounted, taken: sides }));
 	}
 
@@ -82,7 +85,7 @@ export function composeScene(diagram: Diagram, options: ComposeOptions = {}, pre
 		const colour = insulationColour(conductor, use, diagram);
 		const tag: Tag | null = tags.get(id) ?? null;
 		const { gauge, label } = conductor;
-		const inputs = [gauge.system, gauge.size, label, use, colour, from?.thread, from?.kind, to?.thread, to?.kind];
+		const inputs = [forReader, gauge.system, gauge.size, label, use, colour, from?.thread, from?.kind, to?.thread, to?.kind];
 		keep(itemKey('conductor', id), [...inputs, tag?.box.minX, tag?.box.minY, route], () =>
 			drawConductor(id, conductor, route, { colour, use, tag, from, to })
 		);
@@ -108,10 +111,10 @@ function routesOf(diagram: Diagram): Routes {
 export function sceneComposer(): (diagram: Diagram, poles?: ComposeOptions['poles']) => Scene {
 	const router = createRouter();
 	let previous: Scene | undefined;
-	let drawn: { diagram: Diagram; poles: ComposeOptions['poles'] } | null = null;
+	let drawn: { diagram: Diagram; poles: ComposeOptions['poles']; reader: Reader } | null = null;
 	return (diagram, poles) => {
-		if (previous && drawn && drawn.poles === poles && looksTheSame(drawn.diagram, diagram)) return previous;
-		drawn = { diagram, poles };
+		if (previous && drawn && drawn.poles === poles && drawn.reader === reader() && looksTheSame(drawn.diagram, diagram)) return previous;
+		drawn = { diagram, poles, reader: reader() };
 		const { requests, obstacles } = routeRequests(diagram);
 		previous = composeScene(diagram, { routes: router.update(requests, obstacles), poles }, previous);
 		return previous;

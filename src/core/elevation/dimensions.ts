@@ -2,6 +2,7 @@
 import type { Box } from '#core/geometry';
 import { line, text, textWidthMm, type Paint, type Primitive } from '#core/graphics';
 import { spread } from './spread.ts';
+import { tenthsText, reader, millimetresFromInches, millimetresText } from '#core/units';
 
 export interface Span {
 	readonly name: string;
@@ -26,7 +27,7 @@ export function drawDimensions(spans: readonly Span[], ticksMm: readonly number[
 	const primitives: Primitive[] = ticksMm.map((z) => line(xMm - tick / 2, -z, xMm + tick / 2, -z, { stroke: 'muted', width: thin }));
 	fromTop.forEach(({ name, fromMm, toMm, paint }, index) => {
 		const y = middles[index]!;
-		const number = String(Number((toMm - fromMm).toFixed(1)));
+		const number = tenthsText(toMm - fromMm).replace(/ \S+$/, '');
 		const written = wide ? `${name} ${number}` : number;
 		const right = xMm - textMm * 0.55;
 		primitives.push(
@@ -40,14 +41,16 @@ export function drawDimensions(spans: readonly Span[], ticksMm: readonly number[
 	return { primitives, words };
 }
 
-const SCALE_STEPS_MM = [1, 2, 5, 10, 20, 50];
+/** By what the reader measures with. */
+const SCALE_STEPS_MM = { mm: [1, 2, 5, 10, 20, 50], in: [0.05, 0.1, 0.2, 0.5, 1, 2].map(millimetresFromInches) } as const;
 
 /** A bar of round length, at most about this wide, in two halves of light and dark. */
 export function drawScaleBar(xMm: number, yMm: number, roomMm: number, textMm: number): Dimensions {
-	const lengthMm = SCALE_STEPS_MM.filter((step) => step <= roomMm).at(-1) ?? SCALE_STEPS_MM[0]!;
+	const steps = SCALE_STEPS_MM[reader().short];
+	const lengthMm = steps.filter((step) => step <= roomMm).at(-1) ?? steps[0]!;
 	const high = textMm * 0.28;
 	const size = textMm * 0.85;
-	const words = `${lengthMm} mm`;
+	const words = millimetresText(lengthMm);
 	const half = (index: number): Primitive => ({
 		kind: 'rect',
 		x: xMm + (index * lengthMm) / 2,

@@ -21,7 +21,7 @@ import { landings, planView, type PlanLug, type Stack } from '#core/studs';
 import { thread } from '#core/tables';
 import { drawScaleBar } from './dimensions.ts';
 import { COPPER } from './outline.ts';
-import { mmText } from './words.ts';
+import { tenthsText } from '#core/units';
 
 export interface PlanInput {
 	readonly diagram: Diagram;
@@ -99,7 +99,12 @@ export function drawPlan(input: PlanInput, room: PlanRoom): PlanDrawing {
 	}
 	for (const { at, label, gapMm } of neighbours) {
 		if (gapMm !== null)
-			write({ x: at.x / 2, y: at.y / 2 - textMm * 0.9 }, gapMm < 0 ? `−${mmText(-gapMm)}` : mmText(gapMm), textMm * 0.9, gapPaint(gapMm));
+			write(
+				{ x: at.x / 2, y: at.y / 2 - textMm * 0.9 },
+				gapMm < 0 ? `−${tenthsText(-gapMm)}` : tenthsText(gapMm),
+				textMm * 0.9,
+				gapPaint(gapMm)
+			);
 		write(at, label, textMm * 0.9, 'ink');
 	}
 	const drawn = words.reduce(unionBoxes, boundsOf(shapes));

@@ -2,9 +2,7 @@
 import type { Side } from '#core/geometry';
 import { COVER_AIR_MM, threadText, type Joint, type Layer, type Stack } from '#core/studs';
 import { thread } from '#core/tables';
-import { ampsText, compactNumber, wattsText } from '#core/units';
-
-export const mmText = (mm: number): string => `${Number(mm.toFixed(1))} mm`;
+import { ampsText, compactNumber, tenthsText, wattsText } from '#core/units';
 
 export const seenFromText = (side: Side): string =>
 	`Seen from the ${{ south: 'lower', north: 'upper', east: 'right', west: 'left' }[side]} side of the drawing`;
@@ -13,10 +11,10 @@ export const seenFromText = (side: Side): string =>
 export function layerDetail({ thicknessMm, widthMm, item }: Layer, joint: Joint | undefined, stack: Stack, wide: boolean): string {
 	const size =
 		wide && (item.kind === 'lug' || item.kind === 'block')
-			? `${mmText(thicknessMm)} thick, ${mmText(widthMm)} wide${stack.terminal.thread ? `, hole ${mmText(thread(stack.terminal.thread).holeMm)}` : ''}`
+			? `${tenthsText(thicknessMm)} thick, ${tenthsText(widthMm)} wide${stack.terminal.thread ? `, hole ${tenthsText(thread(stack.terminal.thread).holeMm)}` : ''}`
 			: wide
-				? `${mmText(thicknessMm)} high, ${mmText(widthMm)} across`
-				: mmText(thicknessMm);
+				? `${tenthsText(thicknessMm)} high, ${tenthsText(widthMm)} across`
+				: tenthsText(thicknessMm);
 	if (!joint) return size;
 	const amps = ampsText(round(joint.currentA));
 	return wide ? `${size}; below it ${amps}, ${wattsText(joint.heatW)}` : `${size}, ${amps}, ${compactNumber(joint.heatW, 2)} W`;
@@ -27,14 +25,14 @@ const round = (amps: number): number => (amps < 10 ? Number(amps.toFixed(1)) : M
 /** Thread beyond the nut, or what is missing of it. */
 export function threadWords({ threadLeftMm }: Stack, neededMm: number): { readonly text: string; readonly isShort: boolean } | null {
 	if (threadLeftMm === null) return null;
-	if (threadLeftMm >= neededMm - 1e-6) return { text: `thread left ${mmText(threadLeftMm)}`, isShort: false };
-	return { text: `${mmText(neededMm - threadLeftMm)} too short`, isShort: true };
+	if (threadLeftMm >= neededMm - 1e-6) return { text: `thread left ${tenthsText(threadLeftMm)}`, isShort: false };
+	return { text: `${tenthsText(neededMm - threadLeftMm)} too short`, isShort: true };
 }
 
 export function coverWords(topMm: number, coverMm: number): { readonly text: string; readonly closes: boolean } {
 	const freeMm = coverMm - topMm;
-	if (freeMm >= COVER_AIR_MM - 1e-6) return { text: `cover, ${mmText(freeMm)} free`, closes: true };
-	return { text: `cover ${mmText(COVER_AIR_MM - freeMm)} too low`, closes: false };
+	if (freeMm >= COVER_AIR_MM - 1e-6) return { text: `cover, ${tenthsText(freeMm)} free`, closes: true };
+	return { text: `cover ${tenthsText(COVER_AIR_MM - freeMm)} too low`, closes: false };
 }
 
 export const seatText = ({ terminal }: Stack): string =>

@@ -6,6 +6,7 @@ import { explainBranchCurrent } from './branch.ts';
 import { amperageInput, caseNameOf, currentInput, resistanceInput } from './conductor-inputs.ts';
 import type { Explanation } from './explanation.ts';
 import { explanation, input } from './write-out.ts';
+import { celsiusText } from '#core/units';
 
 export function amperage(_: Study, view: ConductorView): Explanation {
 	const { ampacity, name, conductor } = view;
@@ -25,7 +26,7 @@ export function amperage(_: Study, view: ConductorView): Explanation {
 			...factors
 		],
 		table: ampacity.table,
-		row: `${gaugeText(conductor.gauge)}, ${conductor.insulationC} °C insulation`,
+		row: `${gaugeText(conductor.gauge)}, ${celsiusText(conductor.insulationC)} insulation`,
 		source: ampacity.table
 	});
 }

@@ -7,6 +7,7 @@ import type { Explanation, Input } from './explanation.ts';
 import type { DeviceFigure, FigureId, LinkRef } from './figure-id.ts';
 import { explainOpening } from './opening.ts';
 import { explanation, input } from './write-out.ts';
+import { roundedText } from '#core/units';
 
 export const branchOf = ({ network }: Study, { part, link }: LinkRef): Branch | undefined => {
 	const index = network.branchOfLink.get(`${part}.${link}`);
@@ -112,7 +113,7 @@ function breaking(study: Study, branch: Branch, name: string): Explanation | nul
 	const limit = breakingAmps(branch.device!, volts);
 	if (!limit) return null;
 	const { value, source, confidence } = limit;
-	const given: Input = input('Ib', `what it breaks at ${Number(volts.toFixed(1))} V`, value, 'A', {
+	const given: Input = input('Ib', `what it breaks at ${roundedText(volts, 1)} V`, value, 'A', {
 		origin: branch.device!.breakingA === null ? 'table' : 'diagram',
 		source,
 		confidence

@@ -5,6 +5,7 @@ import type { Explanation, Input, Related } from './explanation.ts';
 import { CONDUCTOR_FIGURES, ENERGY_FIGURES, type FigureId } from './figure-id.ts';
 import { figureOfNumber, type Candidate } from './finding-figures.ts';
 import { explanation, input } from './write-out.ts';
+import { celsiusText } from '#core/units';
 
 /** Of a finding about many things, those of the first few are offered: all are alike. */
 const SUBJECTS = 4;
@@ -56,7 +57,7 @@ function tableOf(study: Study, { subjects, source }: Finding): Pick<Explanation,
 		if (kind !== 'conductor' || !study.network.branchOfConductor.has(id)) continue;
 		const { ampacity, conductor } = study.conductor(id);
 		if (source.includes(ampacity.table))
-			return { table: ampacity.table, row: `${gaugeText(conductor.gauge)}, ${conductor.insulationC} °C insulation` };
+			return { table: ampacity.table, row: `${gaugeText(conductor.gauge)}, ${celsiusText(conductor.insulationC)} insulation` };
 	}
 	return { table: null, row: null };
 }

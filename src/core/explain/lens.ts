@@ -2,7 +2,7 @@
 import type { CheckResult, ConductorFigures } from '#core/check';
 import type { Conductor, ConductorId, Diagram, StudKey } from '#core/diagram';
 import type { Pole } from '#core/network';
-import { ampsText, compactNumber, percentText, voltsText } from '#core/units';
+import { ampsText, kelvinText, percentText, voltsText } from '#core/units';
 import { BAND_LOOKS, type BandIndex, type BandLook } from './lens-bands.ts';
 
 export const LENSES = ['polarity', 'loading', 'volts-lost', 'protection', 'fault-current', 'temperature-rise'] as const;
@@ -129,7 +129,7 @@ const MEASURED: Readonly<Record<Exclude<LensId, 'polarity'>, Lens>> = {
 		limits: () => [5, 15, 30, 50],
 		words: ['cool', 'warm', 'hot', 'too hot to hold', 'insulation suffers'],
 		sources: [HABIT, HABIT, HABIT, HABIT],
-		text: (value) => `${compactNumber(value)} K`,
+		text: (value) => kelvinText(value),
 		conductor: ({ workingC, ambientC, isCranking }) => (isCranking ? null : workingC - ambientC),
 		stud: none
 	}

@@ -1,6 +1,17 @@
 /** Formulas written out. What is shown is made from the expression itself, so the two cannot differ. */
 import type { Confidence } from '#core/tables';
-import { ampsText, compactNumber, metresText, ohmsText, percentText, voltsText } from '#core/units';
+import {
+	ampsText,
+	celsiusText,
+	compactNumber,
+	metresText,
+	millimetresText,
+	ohmsText,
+	percentText,
+	reader,
+	roundedText,
+	voltsText
+} from '#core/units';
 import type { Explanation, Input } from './explanation.ts';
 
 /** Most certain first. */
@@ -11,9 +22,18 @@ export function valueText(value: number, unit: string): string {
 	if (unit === 'A') return ampsText(value);
 	if (unit === 'V') return voltsText(value);
 	if (unit === 'Ω') return ohmsText(value);
-	if (unit === 'm') return metresText(value);
+	if (unit === 'm') return `${roundedText(value, 2)} m`;
 	if (unit === '%') return percentText(value);
 	return unit === '' ? compactNumber(value) : `${compactNumber(value)} ${unit}`;
+}
+
+/** The same for a reader: formulas are worked in SI units, whose lengths and temperatures are repeated in the reader's. */
+function readText(value: number, unit: string): string {
+	const si = valueText(value, unit);
+	const { long, short, temperature } = reader();
+	if (unit === 'm' && long === 'ft') return `${si} (${metresText(value)})`;
+	if (unit === 'mm' && short === 'in') return `${si} (${millimetresText(value)})`;
+	return unit === '°C' && temperature === '°F' ? `${si} (${celsiusText(value)})` : si;
 }
 
 /** An input; `text` is its value with the unit unless given. */
@@ -23,14 +43,14 @@ export const input = (
 	value: number,
 	unit: string,
 	rest: Pick<Input, 'origin' | 'source'> & Partial<Pick<Input, 'text' | 'confidence' | 'figure'>>
-): Input => ({ symbol, name, value, unit, text: valueText(value, unit), confidence: 'derived', figure: null, ...rest });
+): Input => ({ symbol, name, value, unit, text: readText(value, unit), confidence: 'derived', figure: null, ...rest });
 
 type Given = Pick<Explanation, 'name' | 'value' | 'unit' | 'words' | 'expression' | 'inputs' | 'source'> &
 	Partial<Pick<Explanation, 'caseName' | 'table' | 'row' | 'related' | 'text'>> & { readonly symbol: string };
 
 export function explanation({ symbol, ...given }: Given): Explanation {
 	const { value, unit, expression, inputs } = given;
-	const text = given.text ?? (value === null ? '' : valueText(value, unit));
+	const text = given.text ?? (value === null ? '' : readText(value, unit));
 	return {
 		caseName: null,
 		table: null,

@@ -5,6 +5,7 @@ import type { Primitive } from '#core/graphics';
 import type { Link, PartDefinition, Terminal } from './define.ts';
 import { definitionOf } from './list.ts';
 import { body, centredBox } from './sketch.ts';
+import { reader, type Reader } from '#core/units';
 
 /** A part with all that its definition says of it, parameters read and made sound. */
 export interface PartDescription {
@@ -73,9 +74,8 @@ function describeKnown(definition: PartDefinition, part: Part): PartDescription 
 	const { params, problems } = readParams(definition, part.params);
 	const terminals = definition.terminals(params);
 	const called = definition.called?.(params).name;
-	const summary = definition.summary(params);
 	const byId = new Map(terminals.map((terminal) => [terminal.id, terminal]));
-	let outline: readonly Primitive[] | null = null;
+	let outline: { readonly of: Reader; readonly is: readonly Primitive[] } | null = null;
 	return {
 		definition,
 		name: called ?? definition.name,
@@ -83,11 +83,19 @@ function describeKnown(definition: PartDefinition, part: Part): PartDescription 
 		problems: [...problems, ...(definition.faults?.(params) ?? [])],
 		terminals,
 		links: definition.links(params),
-		summary,
-		printed: [called, summary].filter(Boolean).join(', '),
+		/** These are not kept: they are written for whoever reads it. */
+		get summary() {
+			return definition.summary(params);
+		},
+		get printed() {
+			return [called, definition.summary(params)].filter(Boolean).join(', ');
+		},
 		box: definition.box(params),
 		nameplate: definition.nameplate?.(params) ?? null,
-		outline: () => (outline ??= definition.outline(params)),
+		outline() {
+			if (outline?.of !== reader()) outline = { of: reader(), is: definition.outline(params) };
+			return outline.is;
+		},
 		terminal: (id) => byId.get(id)
 	};
 }

@@ -5,6 +5,7 @@ import { fuseFamily, optionalAmount, thread } from './fields.ts';
 import { cartridgeFuse, cubeFuse, fittedText, stripFuse } from './sketch.ts';
 import { stud } from './terminals.ts';
 import type { Mounting, Terminal } from './define.ts';
+import { decimalText, roundedText } from '#core/units';
 
 /** Seat to thread end of an insulated post, the fuse's own height included: common practice, no source. */
 const POST_USABLE_MM = 30;
@@ -69,7 +70,7 @@ export function blockFuse(family: FuseFamilyId, x: number, postY: number, rating
 	if (family !== 'cube') return (family === 'class-t' ? cartridgeFuse : stripFuse)(x, PLATE_EDGE_MM, x, postY, ratingA);
 	return [
 		...cubeFuse(x, postY, ratingA),
-		fittedText(x, postY + RATING_MM, ratingA === null ? '' : String(ratingA), 6.5, widthMm, { bold: true })
+		fittedText(x, postY + RATING_MM, ratingA === null ? '' : decimalText(ratingA), 6.5, widthMm, { bold: true })
 	];
 }
 

@@ -2,6 +2,7 @@
 import type { Box } from '#core/geometry';
 import { block, boxRect, circle, line, nutFromAbove, polyline, rect, text, textWidthMm, type Primitive } from '#core/graphics';
 import { thread as threadOf, type ThreadId } from '#core/tables';
+import { decimalText, roundedText } from '#core/units';
 
 /** A box of this size around (0, 0). */
 export const centredBox = (widthMm: number, heightMm: number): Box => ({
@@ -63,7 +64,7 @@ export const fittedText = (
 	});
 
 /** "7.5", or nothing for an empty holder. */
-const ratingText = (ratingA: number | null): string => (ratingA === null ? '' : String(Math.round(ratingA * 10) / 10));
+const ratingText = (ratingA: number | null): string => (ratingA === null ? '' : roundedText(ratingA, 1));
 
 /**
  * A bolt-down strip fuse from a bolt at (x1, y1) to one at (x2, y2), level or upright: metal tabs, body with the

@@ -98,7 +98,7 @@ export function gaugeFor(
 			dropV <= (OWN_SHARE * percent * nominalV) / 100
 		);
 	});
-	if (!gauge) throw new Refused(`No conductor carries ${ampsText(currentA)} over ${lengthM} m.`);
+	if (!gauge) throw new Refused(`No conductor carries ${ampsText(currentA)} over ${metresText(lengthM)}.`);
 	return gauge;
 }
 

@@ -41,7 +41,7 @@ export function onNewPanel(sketch: Sketch, bus: PartId, place: FeederPlace, come
 		sketch.run(addConductor({ id: freshId(sketch.diagram.conductors, 'W'), conductor }));
 	}
 	sketch.steps.push(`${label} is fed from ${studText(sketch.diagram, plus)} through ${ampsText(fuseA)}, ${gaugeText(gauge)}.`);
-	sketch.buys.push({ text: `${2 * FEEDER_M} m of ${gaugeText(gauge)} with four lugs for the panel`, pieces: 4 });
+	sketch.buys.push({ text: `${metresText(2 * FEEDER_M)} of ${gaugeText(gauge)} with four lugs for the panel`, pieces: 4 });
 }
 
 /** Of a fuse's rating, what its circuit is taken to draw. */

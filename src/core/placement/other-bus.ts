@@ -9,6 +9,7 @@ import { barOf } from '#core/bars';
 import { onPosition, type Comer } from './landing-kinds.ts';
 import { conductorText, partText, studText } from './names.ts';
 import { Refused, type Sketch } from './sketch.ts';
+import { metresText } from '#core/units';
 
 /** Where the present type cannot break a short at the bus, this one may: null where the bus does not take it. */
 export function strongerFuses(diagram: Diagram, bus: PartId): FuseFamilyId | null {
@@ -81,7 +82,7 @@ export function onSecondBus(sketch: Sketch, bus: PartId, terminal: string, comer
 			pieces: positions.count + 1
 		},
 		{ text: 'its cover', pieces: 1 },
-		{ text: `a link of ${LINK_M} m, ${gaugeText(gauge)}, with two lugs`, pieces: 3 }
+		{ text: `a link of ${metresText(LINK_M)}, ${gaugeText(gauge)}, with two lugs`, pieces: 3 }
 	);
 	if (fuses) sketch.run(setParams({ parts: [second], params: { family: fuses } }));
 	const free = bar.slots.filter(({ fused }) => fused);

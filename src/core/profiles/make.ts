@@ -4,6 +4,7 @@ import { cellKey, readAs, sizeIn, TABLE_AMBIENT_C } from './amperage-tables.ts';
 import { bundleKey, bundleSteps, deviceKey, engineSpaceKey, numberList } from './number-list.ts';
 import type { LimitKey, ProfileSpec } from './spec.ts';
 import type { AmbientSettings, Ampacity, ConductorConditions, Profile } from './types.ts';
+import { celsiusText } from '#core/units';
 
 type Get = (key: string) => Sourced<number> | null;
 type Factor = Ampacity['factors'][number] & { readonly unverified?: boolean };
@@ -95,7 +96,7 @@ function temperatureFactor(
 	const ambientC = inEngineSpace ? engineSpaceC : outsideC;
 	if (!countsAmbient || ambientC <= TABLE_AMBIENT_C) return null;
 	return {
-		name: `${ambientC} °C around the conductor`,
+		name: `${celsiusText(ambientC)} around the conductor`,
 		factor: ambientFactor(insulationC, ambientC, TABLE_AMBIENT_C),
 		source: AMBIENT_EQUATION_SOURCE
 	};

@@ -16,7 +16,7 @@ import { outward } from '#core/geometry';
 import { placedTerminal } from '#core/layout';
 import { overcurrentFaults, type Finding, type OvercurrentFault, type Study } from '#core/rules';
 import { fuseFamily, type FuseFamilyId } from '#core/tables';
-import { ampsText } from '#core/units';
+import { ampsText, metresText } from '#core/units';
 import type { Proposal, RemedyKind } from './types.ts';
 
 /** From the source to a fuse in the run, metres: within what every profile allows. */
@@ -124,7 +124,7 @@ function* inRun(study: Study, fault: OvercurrentFault, start: Start, family: Fus
 		})
 	];
 	yield {
-		title: `Put in-line fuse ${label} (${fuseFamily(family).name}, ${ampsText(fuseA)}) ${TAIL_M} m from ${study.studName(start.stud)} into ${study.conductorName(start.conductor)}`,
+		title: `Put in-line fuse ${label} (${fuseFamily(family).name}, ${ampsText(fuseA)}) ${metresText(TAIL_M)} from ${study.studName(start.stud)} into ${study.conductorName(start.conductor)}`,
 		commands,
 		group: 'in-line'
 	};

@@ -11,7 +11,7 @@
 import { terminalRef, type StudKey } from '#core/diagram';
 import { deviceName, devicesOf, listed, partName, type Study } from '#core/rules';
 import type { Stack } from '#core/studs';
-import { ampsText, voltsText } from '#core/units';
+import { ampsText, decimalText, voltsText } from '#core/units';
 import type { ReportInput } from './input.ts';
 import { TORQUE_SOURCE, torqueText } from './studs.ts';
 import { handColumn, numberColumn, table, textColumn } from './table.ts';
@@ -268,7 +268,7 @@ const measurePosts = ({ network, part }: Study): AssemblyStep[] =>
 					'polarity',
 					`Measure each battery: ${network.batteries.map((battery) => `${partName(part(battery.part))} about ${voltsText(battery.emfV)}`).join(', ')}.`,
 					{
-						stop: 'plus is plus everywhere, and strings differ by at most 0.05 V'
+						stop: `plus is plus everywhere, and strings differ by at most ${decimalText(0.05)} V`
 					}
 				)
 			];

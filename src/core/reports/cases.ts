@@ -2,6 +2,7 @@
 import { deviceName, devicesOf, listed, partName, type CaseResult, type Study } from '#core/rules';
 import type { ReportInput } from './input.ts';
 import { numberColumn, table, textColumn } from './table.ts';
+import { fixedText } from '#core/units';
 
 export function caseTable({ study }: ReportInput) {
 	const rows = study.cases.map((result) => {
@@ -66,7 +67,7 @@ const bankA = ({ network }: Study, { point }: CaseResult): number =>
 		.reduce((total, { index }) => total + point.batteryA[index]!, 0);
 
 const sum = (values: Float64Array): number => values.reduce((total, value) => total + value, 0);
-const amps = (value: number): string => `${value.toFixed(1)} A`.replace('-', '−').replace('−0.0 A', '0.0 A');
+const amps = (value: number): string => `${fixedText(value, 1)} A`.replace('-', '−').replace(/^−(0[.,]0 A)$/, '$1');
 
 function assumptionsText({ part, diagram }: Study, { operatingCase }: CaseResult): string {
 	const { loads, sources, levels, battery, starting } = operatingCase;

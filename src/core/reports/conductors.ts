@@ -1,12 +1,12 @@
 /** The conductor schedule, and the list by which conductors are cut and crimped. */
 import type { ConductorFigures } from '#core/check';
-import { gaugeText } from '#core/conductors';
+import { gaugeForReader } from '#core/conductors';
 import { surroundingsOf, type Conductor, type ConductorId, type Surroundings } from '#core/diagram';
 import { insulationColour, type Insulation } from '#core/drawing';
 import { ASSUMED_LENGTH_M } from '#core/network';
 import { deviceName, listed, type Study } from '#core/rules';
-import { ampsText, metresText } from '#core/units';
-import { cutLength, CUT_LENGTH_NOTES } from './cut-length.ts';
+import { ampsText, metresText, millimetresText } from '#core/units';
+import { cutLength, cutLengthNotes } from './cut-length.ts';
 import { endOf, heatShrinkFor } from './ends.ts';
 import type { ReportInput } from './input.ts';
 import { handColumn, numberColumn, table, textColumn } from './table.ts';
@@ -28,7 +28,7 @@ export function conductorSchedule(input: ReportInput) {
 				to: endOf(study, id, 'to').placeInStack,
 				pole: figures ? POLES[figures.pole] : 'an end is on no terminal',
 				colour: colourName(input, id),
-				gauge: gaugeText(conductor.gauge),
+				gauge: gaugeForReader(conductor.gauge),
 				insulation: conductor.insulationC,
 				length: conductor.lengthM ?? 'not measured',
 				conditions: conditions(conductor, surroundingsOf(diagram, conductor)),
@@ -86,7 +86,7 @@ export function cutList(input: ReportInput) {
 			cells: {
 				id: study.conductorName(id),
 				colour: colourName(input, id),
-				gauge: gaugeText(conductor.gauge),
+				gauge: gaugeForReader(conductor.gauge),
 				length: conductor.lengthM === null ? 'not measured' : conductor.lengthM * 1000,
 				allowance: cut?.allowance ?? 'measure first',
 				cut: cut === null ? null : cut.cutM * 1000,
@@ -94,7 +94,7 @@ export function cutList(input: ReportInput) {
 				placeFrom: from!.place,
 				fittingTo: to!.fitting?.text ?? 'no terminal',
 				placeTo: to!.place,
-				heatShrink: ends.some(({ fitting }) => fitting && fitting.kind !== 'ferrule') ? `${tubing}, ${lengthMm} mm` : 'none',
+				heatShrink: ends.some(({ fitting }) => fitting && fitting.kind !== 'ferrule') ? `${tubing}, ${millimetresText(lengthMm)}` : 'none',
 				done: null
 			}
 		};
@@ -120,7 +120,7 @@ export function cutList(input: ReportInput) {
 		rows,
 		whenEmpty: 'The diagram has no conductors.',
 		notes: [
-			...CUT_LENGTH_NOTES,
+			...cutLengthNotes(),
 			'Strip the barrel’s depth and 1 mm. Heat-shrink: adhesive-lined, 3 : 1, over the barrel and two cable diameters beyond it. Common practice, no source; cables and lugs differ by maker, so try the first one.'
 		]
 	});

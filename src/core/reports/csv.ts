@@ -6,6 +6,7 @@
  * apostrophe before it, by which spreadsheets know text. Numbers are never touched: they are written as digits with a
  * plain hyphen for minus, and a minus before digits alone is no formula.
  */
+import { columnTitle, shownNumber } from './cell-text.ts';
 import type { Cell, Column, Table } from './table.ts';
 
 const BYTE_ORDER_MARK = '\uFEFF';
@@ -19,7 +20,7 @@ export function csvOf(tables: readonly Table[]): string {
 		const grouped = rows.some(({ group }) => group !== undefined);
 		const head = [...(grouped ? ['Group'] : []), ...columns.map(columnTitle)].map((title) => field(title));
 		const lines = rows.map(({ group, cells }) =>
-			[...(grouped ? [field(group ?? '')] : []), ...columns.map(({ id }) => field(cells[id] ?? null))].join(',')
+			[...(grouped ? [field(group ?? '')] : []), ...columns.map((column) => field(inUnit(column, cells[column.id] ?? null)))].join(',')
 		);
 		const title = tables.length > 1 ? [field(made.title)] : [];
 		return [...title, head.join(','), ...lines].join(LINE_END);
@@ -27,8 +28,8 @@ export function csvOf(tables: readonly Table[]): string {
 	return BYTE_ORDER_MARK + blocks.join(LINE_END + LINE_END) + LINE_END;
 }
 
-/** "Length (m)". */
-export const columnTitle = ({ title, unit }: Column): string => (unit === undefined ? title : title === '' ? unit : `${title} (${unit})`);
+/** Programs read a point in every country; only the unit is the reader's. */
+const inUnit = (column: Column, cell: Cell): Cell => (typeof cell === 'number' ? shownNumber(column, cell) : cell);
 
 /** Six significant digits are more than any input has. */
 const DIGITS = 6;

@@ -5,6 +5,7 @@ import type { Terminal } from '#core/parts';
 import type { Study } from '#core/rules';
 import { LARGEST_RING_MM2, threadText } from '#core/studs';
 import type { ThreadId } from '#core/tables';
+import { decimalText } from '#core/units';
 
 export interface End {
 	/** "D end stud L". */
@@ -81,7 +82,7 @@ export function heatShrinkFor(gauge: Gauge): HeatShrink {
 	const { lengthMm, padWidthMm } = lugOf(gauge);
 	const barrelMm = lengthMm - padWidthMm / 2;
 	return {
-		tubing: `${suppliedMm}/${shrunkMm} mm`,
+		tubing: `${decimalText(suppliedMm)}/${decimalText(shrunkMm)} mm`,
 		suppliedMm,
 		lengthMm: Math.ceil((barrelMm + 2 * cableMm) / STEP_MM) * STEP_MM
 	};

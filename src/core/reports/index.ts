@@ -3,8 +3,8 @@ export { reportInput, type ReportInput } from './input.ts';
 export { SECTIONS, sectionsOf } from './sections.ts';
 export { SECTION_IDS, type Section, type SectionId } from './section.ts';
 export { type Cell, type Column, type Figure, type Row, type Table } from './table.ts';
-export { columnTitle, csvOf } from './csv.ts';
-export { cellText } from './cell-text.ts';
+export { csvOf } from './csv.ts';
+export { cellText, columnTitle, shownUnit } from './cell-text.ts';
 export { verdictOf } from './cover.ts';
 export { CAUTIONS } from './cautions.ts';
 

@@ -3,11 +3,12 @@ import { areaMm2, gaugeText } from '#core/conductors';
 import type { Gauge } from '#core/diagram';
 import { deviceKind, devicesOf, deviceName, partName } from '#core/rules';
 import { fuseFamily } from '#core/tables';
-import { ampsText } from '#core/units';
+import { ampsText, celsiusText, decimalText } from '#core/units';
 import { colourName, conductorIds } from './conductors.ts';
 import { cutLength } from './cut-length.ts';
 import { endOf, heatShrinkFor } from './ends.ts';
 import { sparesOf } from './fuses.ts';
+import { shownNumber, shownUnit } from './cell-text.ts';
 import type { ReportInput } from './input.ts';
 import { stacksInOrder } from './studs.ts';
 import { handColumn, numberColumn, table, textColumn, type Row } from './table.ts';
@@ -77,8 +78,8 @@ function rowsOf(group: string, lines: readonly Line[], finish: (quantity: number
 				cells: {
 					item,
 					standard,
-					quantity: finish(alike.reduce((sum, { quantity }) => sum + quantity, 0)),
-					unit,
+					quantity: shownNumber({ unit }, finish(alike.reduce((sum, { quantity }) => sum + quantity, 0))),
+					unit: shownUnit({ unit }) ?? '',
 					used: usedText([...new Set(alike.map(({ used }) => used))]),
 					supplier: null,
 					received: null
@@ -103,7 +104,7 @@ function cables(input: ReportInput): Line[] {
 		return [
 			{
 				item: `Cable ${gaugeText(gauge)}, ${colourName(input, id)}`,
-				standard: `copper, ${gauge.system === 'awg' ? 'ASTM B258 size' : 'IEC 60228'}, ${insulationC} °C`,
+				standard: `copper, ${gauge.system === 'awg' ? 'ASTM B258 size' : 'IEC 60228'}, ${celsiusText(insulationC)}`,
 				quantity: cutLength(conductor, conductor.lengthM, panelEnds).cutM,
 				unit: 'm',
 				used: study.conductorName(id),
@@ -157,7 +158,7 @@ function fuses({ study }: ReportInput): Line[] {
 				item: `${capital(deviceKind(device))} ${ampsText(device.ratingA)}`,
 				standard: [
 					device.family === null ? '' : fuseFamily(device.family).standard,
-					device.ratedV === null ? '' : `at least ${device.ratedV} V`,
+					device.ratedV === null ? '' : `at least ${decimalText(device.ratedV)} V`,
 					device.breakingA === null ? '' : `breaks at least ${ampsText(device.breakingA)}`
 				]
 					.filter((text) => text !== '')

@@ -1,6 +1,6 @@
 /** The commissioning sheet: what is measured, with the model's value beside each blank reading. */
 import { deviceName, devicesOf, partName, type CaseResult, type Study } from '#core/rules';
-import { ampsText } from '#core/units';
+import { ampsText, decimalText, kelvinText } from '#core/units';
 import type { ReportInput } from './input.ts';
 import { handColumn, numberColumn, table, textColumn } from './table.ts';
 import { naturally } from './words.ts';
@@ -12,7 +12,7 @@ export function plainTests({ diagram }: ReportInput) {
 		[
 			'Continuity',
 			'dead; each conductor from end to end, labels read at both ends',
-			'under 0.5 Ω thin, under 0.05 Ω from 6 AWG or 16 mm² up, leads included'
+			`under ${decimalText(0.5)} Ω thin, under ${decimalText(0.05)} Ω from 6 AWG or 16 mm² up, leads included`
 		],
 		[
 			'No unintended connection',
@@ -24,15 +24,19 @@ export function plainTests({ diagram }: ReportInput) {
 		[
 			'Insulation',
 			'electronics disconnected; 250 V DC to chassis and to the other pole',
-			'at least 0.5 MΩ (IEC 60364-6 Table 6A, from memory); new work well above 10 MΩ'
+			`at least ${decimalText(0.5)} MΩ (IEC 60364-6 Table 6A, from memory); new work well above 10 MΩ`
 		],
 		['Polarity', 'at each device before it is connected', 'right way round'],
 		['Fuses', 'value and kind by position against the fuse schedule', 'the same'],
-		['Strings alike', 'volts of each string before they are put in parallel', 'within 0.05 V'],
-		['Standing current', 'all loads off', 'what the makers state, usually under 0.3 A'],
+		['Strings alike', 'volts of each string before they are put in parallel', `within ${decimalText(0.05)} V`],
+		['Standing current', 'all loads off', `what the makers state, usually under ${decimalText(0.3)} A`],
 		['Shunt', 'one known load on; its reading against a clamp meter', 'within 2 %; near nothing with all off'],
 		['Disconnects', 'open each, and see what it opens', 'what its label says'],
-		['Temperature', '15 to 30 minutes at full load, by infrared', 'joints at most 30 K above the air, like ones within 10 K'],
+		[
+			'Temperature',
+			'15 to 30 minutes at full load, by infrared',
+			`joints at most ${kelvinText(30)} above the air, like ones within ${kelvinText(10)}`
+		],
 		['Alarms', 'low voltage, battery electronics, bilge, carbon monoxide, where fitted', 'each sounds']
 	];
 	return table({

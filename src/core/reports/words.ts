@@ -1,5 +1,6 @@
 /** Words tables share. */
 import type { CaseId, Diagram } from '#core/diagram';
+import { compactNumber } from '#core/units';
 
 /** W2 before W10. Plain comparison, so that a table is the same in every language. */
 export function naturally(a: string, b: string): number {
@@ -26,4 +27,4 @@ export function timeBandText(earliestS: number, latestS: number): string {
 }
 
 const timeText = (s: number): string => (s < 1 ? `${twoDigits(s * 1000)} ms` : `${twoDigits(s)} s`);
-const twoDigits = (value: number): string => (value >= 10 ? String(Math.round(value)) : String(Number(value.toPrecision(2))));
+const twoDigits = (value: number): string => (value >= 10 ? String(Math.round(value)) : compactNumber(value, 2));

@@ -1,6 +1,6 @@
 import { gaugeText } from '#core/conductors';
 import type { Conductor, ConductorId, Content, TerminalRef } from '#core/diagram';
-import { metresText } from '#core/units';
+import { celsiusText, metresText } from '#core/units';
 import { ids, same, type DrawingChange, type Pair } from './change.ts';
 import { conductorText, terminalText } from './names.ts';
 
@@ -16,7 +16,7 @@ const FIELDS: Readonly<Record<Exclude<keyof Conductor, 'label' | 'bends' | 'lock
 	lengthM: { title: 'length ', text: (length: number | null) => (length === null ? 'not measured' : metresText(length)) },
 	from: { title: 'its start from ', text: landing },
 	to: { title: 'its end from ', text: landing },
-	insulationC: { title: 'insulation ', text: (celsius: number) => `${celsius} °C` },
+	insulationC: { title: 'insulation ', text: celsiusText },
 	colour: { title: 'colour ', text: plain },
 	environment: {
 		title: 'runs ',

@@ -3,6 +3,7 @@ import { profileOf } from '#core/profiles';
 import { asDiagram } from './as-diagram.ts';
 import { ids, same, type ChangeSort, type DrawingChange, type Pair } from './change.ts';
 import { partText } from './names.ts';
+import { celsiusText } from '#core/units';
 
 const SUBJECT = { kind: 'diagram', id: '' } as const;
 const change = (sort: ChangeSort, name: string, text: string, how: DrawingChange['how'] = 'changed'): DrawingChange => ({
@@ -32,8 +33,8 @@ export function settingChanges({ before, after }: Pair): readonly DrawingChange[
 		['System', ({ system }) => system.craft],
 		['System', ({ system }) => (system.negative === 'bonded' ? 'negative bonded' : 'negative insulated')],
 		['Profile', (content) => profileOf(asDiagram(content)).name],
-		['Around', ({ ambient }) => `${ambient.outsideC} °C outside`],
-		['Engine space', ({ ambient }) => `${ambient.engineSpaceC} °C`],
+		['Around', ({ ambient }) => `${celsiusText(ambient.outsideC)} outside`],
+		['Engine space', ({ ambient }) => celsiusText(ambient.engineSpaceC)],
 		['Colours', ({ colourScheme }) => colourScheme.toUpperCase()]
 	];
 	const own = settings

@@ -1,10 +1,10 @@
-import { voltsText } from '#core/units';
+import { celsiusText, voltsText } from '#core/units';
 import { arraysOf, arrayText, coldVolts } from './arrays.ts';
 import { exceeds } from './conductor-words.ts';
 import { defineRule } from './define.ts';
 import { numberOf } from './params.ts';
 import { partSubject } from './subjects.ts';
-import { celsiusText, partName } from './words.ts';
+import { partName } from './words.ts';
 
 /** A controller this near its limit has no room for a colder night: common practice, no source. */
 const CLOSE = 0.95;

@@ -1,7 +1,7 @@
 import { studKey, type PartId, type StudKey } from '#core/diagram';
 import { threadText } from '#core/studs';
 import { thread } from '#core/tables';
-import { ampsText, compactNumber } from '#core/units';
+import { ampsText, millimetresText } from '#core/units';
 import { exceeds } from './conductor-words.ts';
 import { defineRule } from './define.ts';
 import { continuousCaseIds, plateDrawA } from './stack-currents.ts';
@@ -40,7 +40,7 @@ export const blockMisuse = defineRule({
 			message:
 				slackMm < 0
 					? `The plate of ${name} is made for ${hole} and does not go over the ${size} stud ${stud}.`
-					: `The plate of ${name} is made for ${hole} and has ${compactNumber(slackMm, 2)} mm of slack on the ${size} stud ${stud}.`,
+					: `The plate of ${name} is made for ${hole} and has ${millimetresText(slackMm, 2)} of slack on the ${size} stud ${stud}.`,
 			remedy: `Use a block whose plate fits ${size}. Never drill a plate out.`
 		}),
 		plateLug: ({ name, block }: { name: string; block: string }) => ({

@@ -3,7 +3,8 @@ import { defineRule } from './define.ts';
 import { choiceOf, numberOf } from './params.ts';
 import type { PartView } from './study.ts';
 import { partSubject, subjects } from './subjects.ts';
-import { celsiusText, listed, partName } from './words.ts';
+import { listed, partName } from './words.ts';
+import { celsiusText } from '#core/units';
 
 /** Lithium iron phosphate is not charged below freezing: common practice, no source. */
 const LEAST_C: Readonly<Record<string, number | undefined>> = { 'lithium-iron-phosphate': 0 };

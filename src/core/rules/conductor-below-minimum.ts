@@ -1,4 +1,4 @@
-import { areaMm2, compareGauges, gaugeText, thinnestGauge } from '#core/conductors';
+import { areaMm2, areaText, compareGauges, gaugeText, thinnestGauge } from '#core/conductors';
 import { exceeds } from './conductor-words.ts';
 import { defineRule } from './define.ts';
 import { conductorSubject, subjects } from './subjects.ts';
@@ -21,8 +21,8 @@ export const conductorBelowMinimum = defineRule({
 	},
 
 	messages: {
-		thin: ({ names, gauge, leastMm2, thinnest, sheathed, one }: Data) => ({
-			message: `${capital(names)} (${gauge}) ${one ? 'is' : 'are'} thinner than the ${leastMm2} mm² asked for ${sheathed ? 'in a sheath' : 'of a conductor on its own'}.`,
+		thin: ({ names, gauge, leastLabel, thinnest, sheathed, one }: Data) => ({
+			message: `${capital(names)} (${gauge}) ${one ? 'is' : 'are'} thinner than the ${leastLabel} asked for ${sheathed ? 'in a sheath' : 'of a conductor on its own'}.`,
 			remedy: `Use at least ${thinnest}${sheathed ? '' : ', or run it in a sheath with others'}.`
 		})
 	},
@@ -34,29 +34,29 @@ export const conductorBelowMinimum = defineRule({
 		const groups = new Map<string, (typeof conductors)[number][]>();
 		for (const view of conductors) {
 			const { gauge, sheathed } = view.conductor;
-			const least = sheathed ? smallestSheathedMm2 : smallestSeparateMm2;
-			if (view.lengthM <= tailM || !exceeds(least.value, areaMm2(gauge))) continue;
+			const smallest = sheathed ? smallestSheathedMm2 : smallestSeparateMm2;
+			if (view.lengthM <= tailM || !exceeds(smallest.value, areaMm2(gauge))) continue;
 			const key = `${gaugeText(gauge)} ${sheathed}`;
 			groups.set(key, [...(groups.get(key) ?? []), view]);
 		}
 		for (const views of groups.values()) {
 			const { gauge, sheathed } = views[0]!.conductor;
-			const least = sheathed ? smallestSheathedMm2 : smallestSeparateMm2;
-			const enough = thinnestGauge(gauge, (other) => compareGauges(other, gauge) > 0 && !exceeds(least.value, areaMm2(other)))!;
+			const smallest = sheathed ? smallestSheathedMm2 : smallestSeparateMm2;
+			const enough = thinnestGauge(gauge, (other) => compareGauges(other, gauge) > 0 && !exceeds(smallest.value, areaMm2(other)))!;
 			yield {
 				message: 'thin',
 				severity: views.every(({ surge }) => exceeds(ELECTRONICS_A, surge.currentA)) ? 'warning' : 'error',
 				data: {
 					names: listed(views.map(({ name }) => name)),
 					gauge: gaugeText(gauge),
-					leastMm2: String(Number(least.value.toFixed(2))),
+					leastLabel: areaText(smallest.value),
 					thinnest: gaugeText(enough),
 					sheathed,
 					one: views.length === 1
 				},
 				at: subjects(views.map(({ id }) => conductorSubject(id))),
-				source: least.source,
-				unverified: least.confidence === 'memory'
+				source: smallest.source,
+				unverified: smallest.confidence === 'memory'
 			};
 		}
 	}
@@ -65,7 +65,7 @@ export const conductorBelowMinimum = defineRule({
 interface Data {
 	readonly names: string;
 	readonly gauge: string;
-	readonly leastMm2: string;
+	readonly leastLabel: string;
 	readonly thinnest: string;
 	readonly sheathed: boolean;
 	readonly one: boolean;

@@ -4,7 +4,7 @@ import type { Gauge, PartId } from '#core/diagram';
 import { greatestDevice, type Ampacity, type GreatestDevice } from '#core/profiles';
 import type { LetThrough } from '#core/protection';
 import { nextStandardRatingA, STANDARD_RATINGS } from '#core/tables';
-import { ampsText, compactNumber } from '#core/units';
+import { ampsText, compactNumber, metresText } from '#core/units';
 import { amperageAs } from './amperage.ts';
 import type { ConductorView, Study } from './study.ts';
 import { listed, partName } from './words.ts';
@@ -73,7 +73,7 @@ export const gaugeForDevice = (study: Study, view: ConductorView, deviceA: numbe
 
 /** What had to be assumed about these conductors. */
 export const lengthAssumptions = (views: readonly ConductorView[]): string[] =>
-	views.filter(({ lengthAssumed }) => lengthAssumed).map(({ name, lengthM }) => `Length of ${name} taken as ${compactNumber(lengthM)} m.`);
+	views.filter(({ lengthAssumed }) => lengthAssumed).map(({ name, lengthM }) => `Length of ${name} taken as ${metresText(lengthM)}.`);
 
 /** " The same goes for W2 and W3.", or nothing. */
 export const alsoText = (study: Study, ids: readonly string[]): string =>

@@ -1,6 +1,6 @@
 import { cableDiameterMm, gaugeText } from '#core/conductors';
 import { COVER_AIR_MM } from '#core/studs';
-import { compactNumber } from '#core/units';
+import { millimetresText } from '#core/units';
 import { exceeds } from './conductor-words.ts';
 import { defineRuleForEach } from './define.ts';
 import { conductorSubject, studSubject, subjects } from './subjects.ts';
@@ -53,4 +53,4 @@ export const coverClearance = defineRuleForEach('stacks', {
 	}
 });
 
-const mm = (value: number): string => `${compactNumber(value)} mm`;
+const mm = (value: number): string => millimetresText(value);

@@ -2,7 +2,8 @@ import { exceeds } from './conductor-words.ts';
 import { defineRule } from './define.ts';
 import { aroundPartC, isIn, numberOf } from './params.ts';
 import { partSubject } from './subjects.ts';
-import { capital, celsiusText, partName } from './words.ts';
+import { capital, partName } from './words.ts';
+import { celsiusText } from '#core/units';
 
 interface Data {
 	readonly name: string;

@@ -4,6 +4,7 @@ import { devicesOf, type DeviceBranch } from './device-limits.ts';
 import { groupBy } from './group-by.ts';
 import { aroundPartC } from './params.ts';
 import type { Study } from './study.ts';
+import { celsiusText } from '#core/units';
 
 export interface FuseShare {
 	readonly value: number;
@@ -31,7 +32,7 @@ export function fuseShares(study: Study): (branch: DeviceBranch) => FuseShare {
 		return {
 			value: share.value * factor,
 			source: isHot ? `${share.source}; lower in hot air by common practice, no source` : share.source,
-			reason: (isGrouped ? ' among loaded neighbours' : '') + (isHot ? ` at ${aroundC} °C` : '')
+			reason: (isGrouped ? ' among loaded neighbours' : '') + (isHot ? ` at ${celsiusText(aroundC)}` : '')
 		};
 	};
 }

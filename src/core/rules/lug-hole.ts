@@ -1,6 +1,6 @@
 import { studKey } from '#core/diagram';
 import { holeFit, threadText } from '#core/studs';
-import { compactNumber } from '#core/units';
+import { millimetresText } from '#core/units';
 import { defineRuleForEach } from './define.ts';
 import { conductorSubject, studSubject } from './subjects.ts';
 
@@ -28,7 +28,7 @@ export const lugHole = defineRuleForEach('conductors', {
 			remedy: `Crimp on a lug for ${size}. Never drill a lug out.`
 		}),
 		large: ({ name, hole, stud, size, slackMm }: Data) => ({
-			message: `The lug of ${name} is made for ${hole} and has ${compactNumber(slackMm, 2)} mm of slack on the ${size} stud ${stud}.`,
+			message: `The lug of ${name} is made for ${hole} and has ${millimetresText(slackMm, 2)} of slack on the ${size} stud ${stud}.`,
 			remedy: `Crimp on a lug for ${size}.`
 		})
 	},

@@ -1,5 +1,5 @@
 import { lugOf } from '#core/conductors';
-import { compactNumber } from '#core/units';
+import { millimetresText } from '#core/units';
 import { exceeds } from './conductor-words.ts';
 import { defineRuleForEach } from './define.ts';
 import type { Study } from './study.ts';
@@ -18,7 +18,7 @@ export const lugsClash = defineRuleForEach('parts', {
 
 	messages: {
 		clash: ({ place, pitchMm, neededMm, first, second }: Data) => ({
-			message: `On ${place} the lugs of ${first} and ${second} need ${compactNumber(neededMm)} mm from stud to stud; there are ${compactNumber(pitchMm)} mm.`,
+			message: `On ${place} the lugs of ${first} and ${second} need ${millimetresText(neededMm)} from stud to stud; there are ${millimetresText(pitchMm)}.`,
 			remedy: 'Leave a stud free between them, turn one lug out of line, or use narrower lugs or a bus with a wider pitch.'
 		})
 	},

@@ -1,10 +1,14 @@
 /** The figures a report is made of. Rules hand figures to their messages as numbers or already printed. */
+import { celsiusFromFahrenheit, metresFromFeet, metresFromInches, millimetresFromInches } from '#core/units';
 
 /** Names of printed data that say which thing is meant, not how much of something there is. */
 const NAMES = /name|case|label|device|remedy|source|thicker|gauge$/i;
 
-/** A figure as the messages print it: number, space, unit. */
-const PRINTED = /(?<![\w.])(\d+(?:\.\d+)?) (kA|A|mV|V|mΩ|Ω|kW|W|Ah|Wh|%|mm²|mm|m|ms|s|°C|N·m)(?![\w])/gu;
+/**
+ * A figure as the messages print it, for whichever reader: number, space, unit. An acceptance must not lapse because
+ * somebody reads in feet.
+ */
+const PRINTED = /(?<![\w.,])(−)?(\d+(?:[.,]\d+)?) (?:(kA|A|mV|V|mΩ|Ω|kW|W|Ah|Wh|%|mm²|mm|m|ms|s|°C|°F|N·m|in)|ft(?: (\d+) in)?)(?![\w])/gu;
 
 /** To the unit without a prefix, so that 990 A and 1.01 kA are close; and how the unit ends a name. */
 const PRINTED_UNITS: Readonly<Record<string, readonly [scale: number, ending: string]>> = {
@@ -27,6 +31,23 @@ const PRINTED_UNITS: Readonly<Record<string, readonly [scale: number, ending: st
 	'°C': [1, 'C'],
 	'N·m': [1, 'Nm']
 };
+
+/** Value and end of the name of a printed figure. */
+function printed(
+	sign: string | undefined,
+	digits: string,
+	unit: string | undefined,
+	inches: string | undefined
+): readonly [value: number, ending: string] {
+	const value = Number(digits.replace(',', '.'));
+	if (unit === undefined) return [metresFromFeet(value) + metresFromInches(Number(inches ?? 0)), 'M'];
+	// Small lengths are printed with two decimals or more, those off the tape with one at most.
+	if (unit === 'in') return /[.,]\d\d/.test(digits) ? [millimetresFromInches(value), 'Mm'] : [metresFromInches(value), 'M'];
+	// The sign is not taken, as of degrees Celsius.
+	if (unit === '°F') return [Math.abs(celsiusFromFahrenheit(sign === '−' ? -value : value)), 'C'];
+	const [scale, ending] = PRINTED_UNITS[unit]!;
+	return [value * scale, ending];
+}
 
 /** Units by the end of a figure's name, as quantities are named everywhere; longer endings first. */
 const ENDINGS: readonly (readonly [ending: string, unit: string])[] = [
@@ -69,11 +90,11 @@ function collect(value: unknown, name: string, into: Record<string, number>, dep
 		if (Number.isFinite(value) && name !== '') into[name] = value;
 	} else if (typeof value === 'string') {
 		if (NAMES.test(name)) return;
-		for (const [, figure, printed] of value.matchAll(PRINTED)) {
-			const [scale, ending] = PRINTED_UNITS[printed!]!;
+		for (const [, sign, digits, unit, inches] of value.matchAll(PRINTED)) {
+			const [figure, ending] = printed(sign, digits!, unit, inches);
 			let key = `${name}${ending}`;
 			for (let count = 2; Object.hasOwn(into, key); count++) key = `${name}${ending}.${count}`;
-			into[key] = Number(figure) * scale;
+			into[key] = figure;
 		}
 	} else if (typeof value === 'object' && value !== null && depth < 3) {
 		for (const [key, inner] of Object.entries(value)) collect(inner, name === '' ? key : `${name}.${key}`, into, depth + 1);

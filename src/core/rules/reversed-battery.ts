@@ -1,4 +1,4 @@
-import { ampsText } from '#core/units';
+import { ampsText, fixedText } from '#core/units';
 import { batteryMismatch } from './clashing-batteries.ts';
 import { defineRule } from './define.ts';
 import { partSubject, subjects } from './subjects.ts';
@@ -16,7 +16,7 @@ export const reversedBattery = defineRule({
 
 	messages: {
 		reversed: ({ name, excessV, currentA }: { name: string; excessV: number; currentA: number }) => ({
-			message: `${capital(name)} is reversed: ${ampsText(currentA)} flows through it with everything switched off, driven by ${excessV.toFixed(1)} V.`,
+			message: `${capital(name)} is reversed: ${ampsText(currentA)} flows through it with everything switched off, driven by ${fixedText(excessV, 1)} V.`,
 			remedy: `Exchange the conductors on the two posts of ${name}.`
 		})
 	},

@@ -1,7 +1,7 @@
 import { usableLengthMm } from '#core/parts';
 import { threadNeededMm, threadText } from '#core/studs';
 import { thread, type ThreadId } from '#core/tables';
-import { compactNumber } from '#core/units';
+import { millimetresText } from '#core/units';
 import { exceeds } from './conductor-words.ts';
 import { defineRuleForEach } from './define.ts';
 import { studSubject } from './subjects.ts';
@@ -63,4 +63,4 @@ interface Measures {
 
 /** What the stack leaves for the nut, mm. */
 const left = (leftMm: number): string => (leftMm > 0 ? `${mm(leftMm)} of thread are left` : 'no thread is left');
-const mm = (value: number): string => `${compactNumber(value)} mm`;
+const mm = (value: number): string => millimetresText(value);

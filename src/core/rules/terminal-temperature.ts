@@ -1,11 +1,11 @@
 import { INSULATION_C } from '#core/diagram';
-import { ampsText } from '#core/units';
+import { ampsText, celsiusText } from '#core/units';
 import { amperageSource, exceeds } from './conductor-words.ts';
 import { amperageAs } from './amperage.ts';
 import { defineRuleForEach } from './define.ts';
 import { numberOf } from './params.ts';
 import { conductorSubject, partSubject } from './subjects.ts';
-import { capital, celsiusText, partName } from './words.ts';
+import { capital, partName } from './words.ts';
 
 interface Data {
 	readonly name: string;
@@ -30,7 +30,7 @@ export const terminalTemperature = defineRuleForEach('conductors', {
 
 	messages: {
 		tooHot: ({ name, currentA, insulationC, part, terminalC, allowedA }: Data) => ({
-			message: `${capital(name)} carries ${ampsText(currentA)} by its ${insulationC} °C insulation; the terminals of ${part} are made for ${celsiusText(terminalC)}, which allows ${ampsText(allowedA)}.`,
+			message: `${capital(name)} carries ${ampsText(currentA)} by its ${celsiusText(insulationC)} insulation; the terminals of ${part} are made for ${celsiusText(terminalC)}, which allows ${ampsText(allowedA)}.`,
 			remedy: 'Use a thicker conductor, or a part with terminals for a higher temperature.'
 		})
 	},

@@ -1,6 +1,6 @@
 /** Words rules share, so that one thing has one name in every finding. */
 import { studKey, type Conductor, type StudKey } from '#core/diagram';
-import { compactNumber } from '#core/units';
+
 import type { PartView } from './study.ts';
 
 /** "B1 +", "unlabelled battery +". */
@@ -23,6 +23,3 @@ export function listed(names: readonly string[], most = 6): string {
 
 /** First letter in upper case, for a sentence that begins with a name. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
-/** "−35 °C", with a true minus sign. */
-export const celsiusText = (celsius: number): string => `${compactNumber(celsius)} °C`.replace('-', '−');

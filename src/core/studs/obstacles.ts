@@ -2,7 +2,7 @@
 import { cableDiameterMm } from '#core/conductors';
 import type { Diagram } from '#core/diagram';
 import { thread, type ThreadId } from '#core/tables';
-import { compactNumber } from '#core/units';
+import { millimetresText } from '#core/units';
 import { COVER_AIR_MM } from './cover.ts';
 import { blockFit } from './hole.ts';
 import { isHardware } from './order.ts';
@@ -61,4 +61,4 @@ export function obstaclesOf(
 	return obstacles;
 }
 
-const mm = (value: number): string => `${compactNumber(value, 2)} mm`;
+const mm = (value: number): string => millimetresText(value, 2);

@@ -1,6 +1,6 @@
 /** The least that would have to change for a stack to fit its stud. */
 import type { Diagram, StackItem } from '#core/diagram';
-import { compactNumber } from '#core/units';
+import { millimetresText } from '#core/units';
 import { obstaclesOf, type Obstacle } from './obstacles.ts';
 import type { Layer, Stack } from './types.ts';
 
@@ -33,7 +33,7 @@ export function reliefsOf(
 					{
 						kind: 'longer-stud' as const,
 						byMm: short.excess,
-						text: `Use a part whose stud is ${compactNumber(short.excess, 2)} mm longer.`
+						text: `Use a part whose stud is ${millimetresText(short.excess, 2)} longer.`
 					}
 				]
 			: []),

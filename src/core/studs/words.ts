@@ -2,7 +2,7 @@ import { areaMm2, gaugeText } from '#core/conductors';
 import type { Conductor, Diagram, StackItem } from '#core/diagram';
 import { describe, type Terminal } from '#core/parts';
 import { thread } from '#core/tables';
-import { compactNumber } from '#core/units';
+import { decimalText, millimetresText } from '#core/units';
 import type { Stack } from './types.ts';
 
 /** Insulated rings are made up to 10 AWG; above that terminals are tube lugs. */
@@ -48,12 +48,12 @@ function studText({ thread: id, label }: Terminal): string {
 function torqueText({ thread: id }: Terminal): string {
 	if (id === null) return '';
 	const [least, greatest] = thread(id).torqueNm;
-	return `; torque ${least} to ${greatest} N·m`;
+	return `; torque ${decimalText(least)} to ${decimalText(greatest)} N·m`;
 }
 
 function threadLeftText(threadLeftMm: number | null): string {
 	if (threadLeftMm === null) return '';
 	return threadLeftMm >= 0
-		? `; thread left ${compactNumber(threadLeftMm, 2)} mm`
-		: `; thread ends ${compactNumber(-threadLeftMm, 2)} mm below the top of the nut`;
+		? `; thread left ${millimetresText(threadLeftMm, 2)}`
+		: `; thread ends ${millimetresText(-threadLeftMm, 2)} below the top of the nut`;
 }

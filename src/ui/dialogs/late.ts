@@ -3,6 +3,7 @@ const use = () => import('../use/UseDialog.svelte');
 const onSite = () => import('../site/OnSiteDialog.svelte');
 
 export const LATE = {
+	language: () => import('../language/LanguageDialog.svelte'),
 	about: () => import('./AboutDialog.svelte'),
 	'full-bus': () => import('../full-bus/FullBusDialog.svelte'),
 	positions: () => import('../full-bus/PositionsDialog.svelte'),

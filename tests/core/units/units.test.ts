@@ -26,7 +26,9 @@ test('inches, feet and circular mils', () => {
 
 // NIST Handbook 44, Appendix C: 1 ft = 0.3048 m and 1 in = 2.54 cm, exactly.
 test('lengths are read with the unit they are written in', () => {
-	const read = ['2.5', '2,5', '2.5 m', '250 cm', '2500mm', '8 ft', '18 in', '8 ft 6 in', '8′ 6″', '.5', '0,5 m'].map(metresFromText);
+	const read = ['2.5', '2,5', '2.5 m', '250 cm', '2500mm', '8 ft', '18 in', '8 ft 6 in', '8′ 6″', '.5', '0,5 m'].map((text) =>
+		metresFromText(text)
+	);
 	expect(read).toEqual([2.5, 2.5, 2.5, 2.5, 2.5, 2.4384, 0.4572, 2.5908, 2.5908, 0.5, 0.5]);
 });
 

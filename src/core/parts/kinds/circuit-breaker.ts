@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { ampsText } from '#core/units';
+import { ampsText, decimalText } from '#core/units';
 import { protectiveLink } from '../copper.ts';
 import { definePart } from '../define.ts';
 import { amount, choice, flag, optionalAmount, thread } from '../fields.ts';
@@ -55,7 +55,7 @@ export const circuitBreaker = definePart({
 		block(0, -7, 22, 13, { fill: 'case', stroke: 'case-edge', width: 0.5, r: 2 }),
 		// The lever: yellow on many, here only a bar, so that it needs no colour.
 		block(0, -7, 18, 4.5, { fill: 'case-edge', r: 2 }),
-		fittedText(0, 4.5, String(breaker.ratingA), 8, 32, { bold: true }),
+		fittedText(0, 4.5, decimalText(breaker.ratingA), 8, 32, { bold: true }),
 		...breakerSymbol(0, 13, 18),
 		// Current may pass in one direction only: from line to load.
 		...(breaker.polarised

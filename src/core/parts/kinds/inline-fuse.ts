@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { AWG_SIZES } from '#core/diagram';
-import { ampsText } from '#core/units';
+import { ampsText, decimalText } from '#core/units';
 import type { FuseFamilyId } from '#core/tables';
 import { protectiveLink } from '../copper.ts';
 import { definePart } from '../define.ts';
@@ -44,7 +44,7 @@ function element({ family, fuseA, ...rest }: Params, reachMm: number): Primitive
 		case 'cylindrical':
 			return cartridgeFuse(-reachMm, -2, reachMm, -2, fuseA);
 		case 'cube':
-			return [...cubeFuse(0, -2, fuseA), fittedText(0, -2, fuseA === null ? '' : String(fuseA), 8, 22, { bold: true })];
+			return [...cubeFuse(0, -2, fuseA), fittedText(0, -2, fuseA === null ? '' : decimalText(fuseA), 8, 22, { bold: true })];
 		default:
 			return stripFuse(-reachMm, -2, reachMm, -2, fuseA);
 	}

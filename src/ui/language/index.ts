@@ -1,0 +1,9 @@
+/** Language and units of the window. */
+import { language } from './language.svelte.ts';
+import { quantities } from './quantities.svelte.ts';
+
+/** Before anything is shown: as on the last visit, or as the device says. */
+export async function beginReading(): Promise<void> {
+	quantities.begin();
+	await language.begin();
+}

@@ -1,0 +1,65 @@
+/** The language of the window: chosen and remembered in this browser, or the first of the device's that is spoken here. */
+import { remember, remembered } from './remember.ts';
+
+/** As each calls itself. */
+export const LANGUAGES = { en: 'English', de: 'Deutsch' } as const;
+export type LanguageId = keyof typeof LANGUAGES;
+
+/** One for each feature's sentences; every other language than English has a file for each. */
+export type CatalogueId = 'language';
+
+export type Catalogues = Readonly<Record<CatalogueId, object>>;
+
+const OTHERS: Readonly<Record<Exclude<LanguageId, 'en'>, () => Promise<{ readonly CATALOGUES: Catalogues }>>> = {
+	de: () => import('../de/index.ts')
+};
+
+const KEY = 'wireworthy-language';
+const isLanguage = (value: unknown): value is LanguageId => typeof value === 'string' && Object.hasOwn(LANGUAGES, value);
+
+class Language {
+	/** Null follows the device. */
+	#chosen = $state<LanguageId | null>(null);
+	#shown = $state<LanguageId>('en');
+	#catalogues = $state.raw<Catalogues | null>(null);
+
+	/** What was chosen; null when it is the device's. */
+	get chosen(): LanguageId | null {
+		return this.#chosen;
+	}
+
+	/** What is shown: differs from what was chosen while that is on its way. */
+	get shown(): LanguageId {
+		return this.#shown;
+	}
+
+	/** The texts of a feature in a language other than English. */
+	catalogue(id: CatalogueId): object | undefined {
+		return this.#catalogues?.[id];
+	}
+
+	/** As on the last visit, or as the device. Never fails: without its texts the window stays English. */
+	async begin(): Promise<void> {
+		const kept = remembered(KEY);
+		this.#chosen = isLanguage(kept) ? kept : null;
+		await this.#show(this.#chosen ?? ofDevice()).catch(() => {});
+	}
+
+	/** Rejects, and stays as it was, when the texts cannot be loaded. */
+	async choose(chosen: LanguageId | null): Promise<void> {
+		await this.#show(chosen ?? ofDevice());
+		this.#chosen = chosen;
+		remember(KEY, chosen);
+	}
+
+	async #show(id: LanguageId): Promise<void> {
+		const catalogues = id === 'en' ? null : (await OTHERS[id]()).CATALOGUES;
+		this.#catalogues = catalogues;
+		this.#shown = id;
+		document.documentElement.lang = id;
+	}
+}
+
+export const ofDevice = (): LanguageId => navigator.languages.map((tag) => tag.slice(0, 2)).find(isLanguage) ?? 'en';
+
+export const language = new Language();

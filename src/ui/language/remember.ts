@@ -1,0 +1,18 @@
+/** Choices of this browser. Storage may be forbidden: a choice then lasts as long as the page. */
+export function remembered(key: string): string | null {
+	try {
+		return localStorage.getItem(key);
+	} catch {
+		return null;
+	}
+}
+
+/** @param value null forgets it */
+export function remember(key: string, value: string | null): void {
+	try {
+		if (value === null) localStorage.removeItem(key);
+		else localStorage.setItem(key, value);
+	} catch {
+		// See above.
+	}
+}
