@@ -1,5 +1,6 @@
 /** What about a part somebody made cannot be, each beside the field that has to change. */
 import { distance } from '#core/geometry';
+import { millimetresText } from '#core/units';
 import { endsOfRow, INSIDE, type DeviceRow, type LinkRow, type StudRow } from './rows.ts';
 import type { OwnParams } from './params.ts';
 
@@ -40,9 +41,9 @@ function studFaults({ studs, widthMm, heightMm }: OwnParams, stud: StudRow, inde
 	return [
 		...(name === '' ? [at('name', 'Give it a name: findings and lists say where a conductor lands.')] : []),
 		...(name !== '' && earlier.some((other) => other.name.trim() === name) ? [at('name', `Another stud is called “${name}”.`)] : []),
-		...(stud.leftMm > widthMm ? [at('leftMm', `It lies beyond the right edge: the part is ${widthMm} mm wide.`)] : []),
-		...(stud.topMm > heightMm ? [at('topMm', `It lies below the part, which is ${heightMm} mm high.`)] : []),
-		...(near ? [at('leftMm', `It stands where “${near.name}” stands: ${APART_MM} mm apart is the least.`)] : [])
+		...(stud.leftMm > widthMm ? [at('leftMm', `It lies beyond the right edge: the part is ${millimetresText(widthMm)} wide.`)] : []),
+		...(stud.topMm > heightMm ? [at('topMm', `It lies below the part, which is ${millimetresText(heightMm)} high.`)] : []),
+		...(near ? [at('leftMm', `It stands where “${near.name}” stands: ${millimetresText(APART_MM)} apart is the least.`)] : [])
 	];
 }
 
