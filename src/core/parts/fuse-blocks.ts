@@ -5,7 +5,7 @@ import { fuseFamily, optionalAmount, thread } from './fields.ts';
 import { cartridgeFuse, cubeFuse, fittedText, stripFuse } from './sketch.ts';
 import { stud } from './terminals.ts';
 import type { Mounting, Terminal } from './define.ts';
-import { decimalText, roundedText } from '#core/units';
+import { decimalText } from '#core/units';
 
 /** Seat to thread end of an insulated post, the fuse's own height included: common practice, no source. */
 const POST_USABLE_MM = 30;

@@ -2,7 +2,7 @@
 import type { Box } from '#core/geometry';
 import { block, boxRect, circle, line, nutFromAbove, polyline, rect, text, textWidthMm, type Primitive } from '#core/graphics';
 import { thread as threadOf, type ThreadId } from '#core/tables';
-import { decimalText, roundedText } from '#core/units';
+import { roundedText } from '#core/units';
 
 /** A box of this size around (0, 0). */
 export const centredBox = (widthMm: number, heightMm: number): Box => ({
