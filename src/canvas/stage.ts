@@ -2,7 +2,9 @@
  * Konva as a drawing device: one stage of the window's size, three layers with one shape each. Its own events and
  * hit canvases are switched off; nothing is ever read back from it.
  */
-import Konva from 'konva/lib/Core.js';
+import { Layer } from 'konva/lib/Layer.js';
+import { Shape } from 'konva/lib/Shape.js';
+import { Stage } from 'konva/lib/Stage.js';
 import type { LayerName } from './desk.ts';
 import type { Size } from './viewport.ts';
 
@@ -24,12 +26,12 @@ export function createStage(container: HTMLDivElement, paint: Record<LayerName, 
 	holder.style.cssText = 'position:absolute;inset:0;pointer-events:none;overflow:hidden';
 	container.append(holder);
 
-	const stage = new Konva.Stage({ container: holder, width: 1, height: 1, listening: false });
-	const layers = new Map<LayerName, InstanceType<typeof Konva.Layer>>();
+	const stage = new Stage({ container: holder, width: 1, height: 1, listening: false });
+	const layers = new Map<LayerName, Layer>();
 	for (const name of ['still', 'drag', 'overlay'] as const) {
-		const layer = new Konva.Layer({ listening: false });
+		const layer = new Layer({ listening: false });
 		layer.add(
-			new Konva.Shape({
+			new Shape({
 				listening: false,
 				perfectDrawEnabled: false,
 				sceneFunc: (context) => {

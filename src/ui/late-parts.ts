@@ -2,13 +2,15 @@
 import { Late } from './late.svelte.ts';
 
 export const SELECTION_FORM = new Late(() => import('./inspector/SelectionForm.svelte'));
+export const SETTINGS_FORM = new Late(() => import('./inspector/SettingsForm.svelte'));
+export const OUTLINE = new Late(() => import('./outline/Outline.svelte'));
 export const REMARKS_PANEL = new Late(() => import('./review/RemarksPanel.svelte'));
 export const CHANGES_PANEL = new Late(() => import('./revisions/ChangesPanel.svelte'));
 export const EMBEDDED = new Late(() => import('./share/Embedded.svelte'));
 
 /** Fetches what the next click will most likely need, once nothing else is to be done. Returns how to call it off. */
 export function fetchWhenIdle(): () => void {
-	const fetch = () => void SELECTION_FORM.load();
+	const fetch = () => void SETTINGS_FORM.load().then(() => SELECTION_FORM.load());
 	if (typeof requestIdleCallback === 'undefined') {
 		const timer = setTimeout(fetch, 1000);
 		return () => clearTimeout(timer);

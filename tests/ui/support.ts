@@ -4,14 +4,14 @@ import type { Diagram } from '#core/diagram';
 import { Asker } from '#editor';
 import type { Workbench } from '../../src/ui/context.ts';
 import type { FileActions } from '../../src/ui/file-actions.ts';
-import { SELECTION_FORM } from '../../src/ui/late-parts.ts';
+import { SELECTION_FORM, SETTINGS_FORM } from '../../src/ui/late-parts.ts';
 import { Keeping } from '../../src/ui/keeping/keeping.svelte.ts';
 import { View } from '../../src/ui/view.svelte.ts';
 import { AnsweringWorker, newEditor } from '../editor/support.ts';
 import Harness from './Harness.svelte';
 
 // What the window fetches later is there from the start, so that tests need not wait for it.
-await SELECTION_FORM.load();
+await Promise.all([SELECTION_FORM.load(), SETTINGS_FORM.load()]);
 
 const nothing = async () => undefined;
 const files: FileActions = {

@@ -1,8 +1,16 @@
-/** Dialogs that are fetched when they are opened, by their name in the view. */
+/** Dialogs, each fetched when it is opened, by their name in the view. */
+import type { Component } from 'svelte';
+import type { DialogName } from '../view.svelte.ts';
+
+export type LateDialog = () => Promise<{ readonly default: Component<{ close: () => void }> }>;
+
 const use = () => import('../use/UseDialog.svelte');
 const onSite = () => import('../site/OnSiteDialog.svelte');
 
-export const LATE = {
+export const LATE: Readonly<Record<DialogName, LateDialog>> = {
+	help: () => import('./HelpDialog.svelte'),
+	cautions: () => import('./CautionsDialog.svelte'),
+	examples: () => import('./ExamplesDialog.svelte'),
 	language: () => import('../language/LanguageDialog.svelte'),
 	about: () => import('./AboutDialog.svelte'),
 	'full-bus': () => import('../full-bus/FullBusDialog.svelte'),
@@ -17,5 +25,3 @@ export const LATE = {
 	assembly: onSite,
 	readings: onSite
 };
-
-export const isLate = (dialog: string | null): dialog is keyof typeof LATE => dialog !== null && Object.hasOwn(LATE, dialog);
