@@ -4,6 +4,7 @@ import { ampsText, compactNumber } from '#core/units';
 import { arraysOf } from './arrays.ts';
 import { amperageSource, amperageText, exceeds, gaugeForCurrent } from './conductor-words.ts';
 import { defineRule } from './define.ts';
+import { least } from './extremes.ts';
 import type { ConductorView, Study } from './study.ts';
 import { conductorSubject, partSubject, subjects } from './subjects.ts';
 import { capital, listed, partName } from './words.ts';
@@ -43,7 +44,7 @@ export const arrayConductors = defineRule({
 			const neededA = ARRAY_CONDUCTOR_FACTOR.value * inParallel * iscA;
 			const thin = atArray(study, view.id).filter(({ ampacity }) => exceeds(neededA, ampacity.currentA));
 			if (thin.length === 0) continue;
-			const worst = thin.reduce((a, b) => (b.ampacity.currentA < a.ampacity.currentA ? b : a));
+			const worst = least(thin, ({ ampacity }) => ampacity.currentA)!;
 			yield {
 				message: 'thin',
 				data: {

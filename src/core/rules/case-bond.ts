@@ -2,6 +2,7 @@ import { areaMm2, gaugesOf, gaugeText } from '#core/conductors';
 import { studKey, type Gauge } from '#core/diagram';
 import { exceeds } from './conductor-words.ts';
 import { defineRule } from './define.ts';
+import { greatest } from './extremes.ts';
 import type { ConductorView, PartView, Study } from './study.ts';
 import { conductorSubject, partSubject, subjects } from './subjects.ts';
 import { capital, listed, partName } from './words.ts';
@@ -74,7 +75,7 @@ const positivesOf = (study: Study, { id, terminals }: PartView): ConductorView[]
 		.flatMap((terminal) => study.conductors.filter((view) => endsAt(view, `${id}.${terminal.id}`)));
 
 const thickest = (views: readonly ConductorView[]): ConductorView | null =>
-	views.reduce<ConductorView | null>((a, b) => (a && areaMm2(a.conductor.gauge) >= areaMm2(b.conductor.gauge) ? a : b), null);
+	greatest(views, ({ conductor }) => areaMm2(conductor.gauge)) ?? null;
 
 /** The next thinner size of the same system, and never thinner than 16 AWG. */
 function oneSizeBelow(gauge: Gauge): Gauge {

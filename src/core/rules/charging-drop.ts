@@ -2,6 +2,7 @@ import { percentText, voltsText } from '#core/units';
 import { continuousCases } from './banks.ts';
 import { exceeds } from './conductor-words.ts';
 import { defineRule } from './define.ts';
+import { greatest } from './extremes.ts';
 import { chargingDrop } from './path-drop.ts';
 import { partSubject, subjects } from './subjects.ts';
 import { listed, partName } from './words.ts';
@@ -35,7 +36,7 @@ export const chargingDropRule = defineRule({
 				const dropV = chargingDrop(study, place, result, source);
 				return dropV === null ? [] : [{ source, result, dropV }];
 			});
-			const worst = drops.reduce<(typeof drops)[number] | null>((a, b) => (a && a.dropV >= b.dropV ? a : b), null);
+			const worst = greatest(drops, ({ dropV }) => dropV);
 			return worst && exceeds(worst.dropV, limitV) ? [worst] : [];
 		});
 		over.sort((a, b) => b.dropV - a.dropV);

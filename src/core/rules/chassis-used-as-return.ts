@@ -2,6 +2,7 @@ import { ampsText } from '#core/units';
 import { chassisOf } from './chassis.ts';
 import { exceeds } from './conductor-words.ts';
 import { defineRule } from './define.ts';
+import { greatest } from './extremes.ts';
 import type { Severity } from './finding.ts';
 import type { Study } from './study.ts';
 import { partSubject, subjects } from './subjects.ts';
@@ -34,11 +35,11 @@ export const chassisUsedAsReturn = defineRule({
 	*check(study) {
 		const loads = chassisOf(study).returning;
 		if (loads.length === 0) return;
-		const worst = study.cases
+		const returned = study.cases
 			.filter(({ point }) => point.status === 'solved')
-			.map(({ id, point }) => ({ id, currentA: loads.reduce((sum, { index }) => sum + point.loadA[index]!, 0) }))
-			.reduce<{ id: string | null; currentA: number }>((a, b) => (b.currentA > a.currentA ? b : a), { id: null, currentA: 0 });
-		if (!exceeds(worst.currentA, LEAST_A)) return;
+			.map(({ id, point }) => ({ id, currentA: loads.reduce((sum, { index }) => sum + point.loadA[index]!, 0) }));
+		const worst = greatest(returned, ({ currentA }) => currentA);
+		if (!worst || !exceeds(worst.currentA, LEAST_A)) return;
 		const parts = [...new Set(loads.map(({ part }) => part))];
 		yield {
 			message: 'returns',

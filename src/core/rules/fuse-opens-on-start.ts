@@ -3,6 +3,7 @@ import { ampsText, compactNumber } from '#core/units';
 import { secondsText } from './fault-words.ts';
 import { deviceName } from './conductor-words.ts';
 import { defineRule } from './define.ts';
+import { greatest } from './extremes.ts';
 import { loadsByDevice } from './load-feed.ts';
 import { numberOf } from './params.ts';
 import type { Study } from './study.ts';
@@ -41,19 +42,14 @@ export const fuseOpensOnStart = defineRule({
 			const protective = study.form.branches[study.form.branchOfLink.get(`${device.part}.${device.link}`)!]!.device;
 			if (!protective) continue;
 			const running = loads.map((load) => ratedA(study, load));
-			const worst = loads
-				.flatMap((load, index) => {
-					const view = study.part(load.part);
-					const [times, seconds] = [load.startTimes ?? 1, numberOf(view, 'startS')];
-					if (times <= 1 || seconds === null) return [];
-					const startA = running.reduce((sum, amps, other) => sum + amps * (other === index ? times : 1), 0);
-					const opening = openingAt(protective, startA);
-					return opening && opening.earliestS < seconds ? [{ load, startA, startS: seconds, opening }] : [];
-				})
-				.reduce<{ load: (typeof loads)[number]; startA: number; startS: number; opening: { earliestS: number; source: string } } | null>(
-					(a, b) => (a && a.startA >= b.startA ? a : b),
-					null
-				);
+			const opened = loads.flatMap((load, index) => {
+				const [times, seconds] = [load.startTimes ?? 1, numberOf(study.part(load.part), 'startS')];
+				if (times <= 1 || seconds === null) return [];
+				const startA = running.reduce((sum, amps, other) => sum + amps * (other === index ? times : 1), 0);
+				const opening = openingAt(protective, startA);
+				return opening && opening.earliestS < seconds ? [{ load, startA, startS: seconds, opening }] : [];
+			});
+			const worst = greatest(opened, ({ startA }) => startA);
 			if (!worst) continue;
 			yield {
 				message: 'opens',

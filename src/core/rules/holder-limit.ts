@@ -4,6 +4,7 @@ import { ampsText } from '#core/units';
 import { deviceName, exceeds } from './conductor-words.ts';
 import { defineRule } from './define.ts';
 import { devicesOf } from './device-limits.ts';
+import { greatest } from './extremes.ts';
 import { groupBy } from './group-by.ts';
 import { choiceOf, numberOf } from './params.ts';
 import { conductorSubject, partSubject, subjects } from './subjects.ts';
@@ -49,7 +50,7 @@ export const holderLimit = defineRule({
 				({ conductor: { from, to, gauge } }) => (from.part === part.id || to.part === part.id) && exceeds(areaMm2(gauge), areaMm2(limit))
 			);
 			if (thick.length === 0) continue;
-			const thickest = thick.reduce((a, b) => (areaMm2(b.conductor.gauge) > areaMm2(a.conductor.gauge) ? b : a));
+			const thickest = greatest(thick, ({ conductor }) => areaMm2(conductor.gauge))!;
 			yield {
 				message: 'conductor',
 				data: {

@@ -2,6 +2,7 @@ import { areaMm2, gaugeText } from '#core/conductors';
 import { banksOf, type BankMetal, type BatteryString } from './banks.ts';
 import { exceeds } from './conductor-words.ts';
 import { defineRule } from './define.ts';
+import { greatest, least } from './extremes.ts';
 import type { ConductorView, Study } from './study.ts';
 import { conductorSubject, subjects } from './subjects.ts';
 import { stringName } from './string-paths-unequal.ts';
@@ -46,7 +47,7 @@ export const interlinkThin = defineRule({
 					!exceeds(continuous.currentA, ampacity.currentA)
 			);
 			if (thin.length === 0 || !lead) continue;
-			const thinnest = thin.reduce((a, b) => (areaMm2(b.conductor.gauge) < areaMm2(a.conductor.gauge) ? b : a));
+			const thinnest = least(thin, ({ conductor }) => areaMm2(conductor.gauge))!;
 			yield {
 				message: 'thin',
 				data: {
@@ -76,4 +77,4 @@ const leadsOf = ({ conductors }: Study, { batteries }: BatteryString): Conductor
 };
 
 const thickest = (views: readonly ConductorView[]): ConductorView | null =>
-	views.reduce<ConductorView | null>((a, b) => (a && areaMm2(a.conductor.gauge) >= areaMm2(b.conductor.gauge) ? a : b), null);
+	greatest(views, ({ conductor }) => areaMm2(conductor.gauge)) ?? null;

@@ -5,6 +5,7 @@ import { ampsText, metresText, voltsText } from '#core/units';
 import { defineRule, type RuleMeta } from './define.ts';
 import { breakingAmps, deviceKind, deviceNames, devicesOf, isUnverified, type DeviceBranch } from './device-limits.ts';
 import { exceeds, sources } from './conductor-words.ts';
+import { greatest } from './extremes.ts';
 import { groupBy } from './group-by.ts';
 import type { Study } from './study.ts';
 import { partSubject, subjects } from './subjects.ts';
@@ -80,7 +81,7 @@ export const interruptCapacity = defineRule({
 		};
 		for (const alike of groupBy(weak, (item) => `${isUnbacked(item)} ${place(item)}`).values()) {
 			// The weakest for its place speaks for all.
-			const worst = alike.reduce((a, b) => (b.fault.currentA / b.breaking!.value > a.fault.currentA / a.breaking!.value ? b : a));
+			const worst = greatest(alike, ({ fault, breaking }) => fault.currentA / breaking!.value)!;
 			const unbacked = isUnbacked(worst);
 			yield {
 				message: unbacked ? 'unbacked' : 'backed',

@@ -2,6 +2,7 @@ import { percentText, voltsText } from '#core/units';
 import { caseName, continuousCases } from './banks.ts';
 import { exceeds } from './conductor-words.ts';
 import { defineRule } from './define.ts';
+import { greatest, least } from './extremes.ts';
 import { invertersOf } from './inverter-input.ts';
 import { pathDrop } from './path-drop.ts';
 import { partSubject } from './subjects.ts';
@@ -46,7 +47,7 @@ export const inverterDrop = defineRule({
 					? [{ result, dropV: drop.ownV, percent: (100 * drop.ownV) / drop.nominalV, wholePercent: (100 * drop.dropV) / drop.nominalV }]
 					: [];
 			});
-			const worst = drops.reduce<(typeof drops)[number] | null>((a, b) => (a && a.percent >= b.percent ? a : b), null);
+			const worst = greatest(drops, ({ percent }) => percent);
 			if (
 				worst &&
 				exceeds(worst.percent, CONTINUOUS_PERCENT) &&
@@ -60,12 +61,12 @@ export const inverterDrop = defineRule({
 				};
 			}
 			if (cutOffV === null) continue;
-			const low = study.cases
+			const surges = study.cases
 				.filter(
 					({ point, operatingCase }) => operatingCase.duration === 'surge' && point.status === 'solved' && point.loadA[load.index]! > 0
 				)
-				.map((result) => ({ result, volts: result.point.loadV[load.index]! }))
-				.reduce<{ result: (typeof study.cases)[number]; volts: number } | null>((a, b) => (a && a.volts <= b.volts ? a : b), null);
+				.map((result) => ({ result, volts: result.point.loadV[load.index]! }));
+			const low = least(surges, ({ volts }) => volts);
 			if (low && exceeds(cutOffV + ROOM_V, low.volts)) {
 				yield {
 					message: 'surge',

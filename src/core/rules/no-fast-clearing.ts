@@ -9,6 +9,7 @@ import { defineRule } from './define.ts';
 import { returnBeside } from './load-feed.ts';
 import { otherEnd } from './device-free.ts';
 import type { DeviceBranch } from './device-limits.ts';
+import { greatest } from './extremes.ts';
 import { secondsText } from './fault-words.ts';
 import { groupBy } from './group-by.ts';
 import type { ConductorView, Study } from './study.ts';
@@ -62,7 +63,7 @@ export const noFastClearing = defineRule({
 		for (const alike of groupBy(slowClearings(study), ({ letThrough }) =>
 			letThrough.limitedBy.map(({ part, link }) => `${part}.${link}`).join()
 		).values()) {
-			const worst = alike.reduce((a, b) => (b.latestS / b.allowedS > a.latestS / a.allowedS ? b : a));
+			const worst = greatest(alike, (item) => item.latestS / item.allowedS)!;
 			const { view, letThrough, latestS, allowedS, currentA, devices } = worst;
 			const others = [...new Set(alike.map((item) => item.view.id))].filter((id) => id !== view.id);
 			const parts = [...new Set(letThrough.limitedBy.map(({ part }) => part))];

@@ -9,6 +9,7 @@ import { unprotectedRun, type LetThrough, type UnprotectedRun } from '#core/prot
 import type { Sourced } from '#core/tables';
 import { exceeds } from './conductor-words.ts';
 import { deviceFree, endKey, otherEnd, walk, type DeviceFree } from './device-free.ts';
+import { greatest, least } from './extremes.ts';
 import type { ConductorView, Study } from './study.ts';
 import { derived, gathered } from './watch.ts';
 
@@ -68,7 +69,7 @@ function faultOf(study: Study, view: ConductorView): readonly Fault[] {
 	});
 	if (faulty.length === 0) return [];
 	const { from, to } = study.protection(view.id);
-	const worst = faulty.reduce((a, b) => (b.run.upstreamM < a.run.upstreamM ? b : a));
+	const worst = least(faulty, ({ run }) => run.upstreamM)!;
 	const [letThrough, opposite] = worst.end === 'from' ? [from, to] : [to, from];
 	const device = onlyDeviceBeyond(metal, view, otherEnd(worst.end));
 	const fault = { view, limit: view.limit, ...worst, letThrough, opposite, device };
@@ -134,7 +135,7 @@ function runTo(study: Study, metal: DeviceFree, view: ConductorView, end: Conduc
 		return measured ? [runFrom(study, metal, view, end, measured, limitA)] : [];
 	});
 	const roomM = (run: Run) => run.allowed.value - run.upstreamM;
-	const best = runs.reduce((a, b) => (roomM(b) > roomM(a) ? b : a));
+	const best = greatest(runs, roomM)!;
 	if (roomM(best) > 0) return best;
 	// What lies upstream is at fault already; this one can only be protected where it begins.
 	return { ...best, origin: endKey(view, end), fromBattery: false, upstreamM: 0, allowed: tapAllowance(study, [view]) };

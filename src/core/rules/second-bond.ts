@@ -2,6 +2,7 @@ import { ampsText } from '#core/units';
 import { chassisOf } from './chassis.ts';
 import { exceeds } from './conductor-words.ts';
 import { defineRule } from './define.ts';
+import { greatest } from './extremes.ts';
 import { conductorSubject, subjects } from './subjects.ts';
 import { capital, listed } from './words.ts';
 
@@ -37,7 +38,7 @@ export const secondBond = defineRule({
 			.map((bond) => ({ bond, ...study.branchCurrent(bond.branch.index) }))
 			.filter(({ currentA }) => exceeds(currentA, LEAST_A));
 		if (joined.length < 2) return;
-		const worst = joined.reduce((a, b) => (b.currentA > a.currentA ? b : a));
+		const worst = greatest(joined, ({ currentA }) => currentA)!;
 		yield {
 			message: 'loop',
 			data: { names: listed(joined.map(({ bond }) => bond.name)), currentA: worst.currentA },

@@ -5,6 +5,7 @@ import { ampsText } from '#core/units';
 import { deviceName, exceeds } from './conductor-words.ts';
 import { defineRule } from './define.ts';
 import { devicesOf, type DeviceBranch } from './device-limits.ts';
+import { least } from './extremes.ts';
 import { secondsText } from './fault-words.ts';
 import { isSet, numberOf } from './params.ts';
 import type { Study } from './study.ts';
@@ -69,7 +70,7 @@ export const stalledMotor = defineRule({
 				yield { message: 'none', severity, data, at: [partSubject(load.part)] };
 				continue;
 			}
-			const { branch, latestS, opening } = judged.reduce((a, b) => (b.latestS < a.latestS ? b : a));
+			const { branch, latestS, opening } = least(judged, (item) => item.latestS)!;
 			const { ratingA } = branch.device;
 			yield {
 				message: latestS === Infinity ? 'never' : 'late',

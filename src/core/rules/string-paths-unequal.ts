@@ -2,6 +2,7 @@ import { ampsText, percentText } from '#core/units';
 import { banksOf, batteriesOf, caseName, stringA, stringAh, wholeCases, worstCase, type Bank, type BatteryString } from './banks.ts';
 import { exceeds } from './conductor-words.ts';
 import { defineRule } from './define.ts';
+import { greatest } from './extremes.ts';
 import type { Severity } from './finding.ts';
 import type { CaseResult, Study } from './study.ts';
 import { partSubject, subjects } from './subjects.ts';
@@ -44,7 +45,7 @@ export const stringPathsUnequal = defineRule({
 			const totalA = bankA(bank, result);
 			const totalAh = bank.strings.reduce((sum, string) => sum + stringAh(string), 0);
 			const above = (string: BatteryString) => 100 * (stringA(string, result) / totalA / (stringAh(string) / totalAh) - 1);
-			const most = bank.strings.reduce((a, b) => (above(b) > above(a) ? b : a));
+			const most = greatest(bank.strings, above)!;
 			const level = LEVELS.find(({ abovePercent }) => exceeds(above(most), abovePercent));
 			if (!level) continue;
 			yield {

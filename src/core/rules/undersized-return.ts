@@ -4,6 +4,7 @@ import type { LetThrough } from '#core/protection';
 import { ampsText } from '#core/units';
 import { alsoText, amperageSource, amperageText, exceeds, gaugeForDevice, limitedByText, limitText, sources } from './conductor-words.ts';
 import { defineRule } from './define.ts';
+import { least } from './extremes.ts';
 import { groupBy } from './group-by.ts';
 import { overcurrentFaults } from './overcurrent.ts';
 import type { ConductorView } from './study.ts';
@@ -44,7 +45,7 @@ export const undersizedReturn = defineRule({
 	/** One report for all returns that the same devices are too large for, about the thinnest. */
 	*check(study) {
 		for (const [thinnest, ...others] of groupBy(faultsOf(study), ({ letThrough }) => devicesKey(letThrough)).values()) {
-			const { view, limit, letThrough } = [thinnest!, ...others].reduce((a, b) => (b.limit.currentA < a.limit.currentA ? b : a));
+			const { view, limit, letThrough } = least([thinnest!, ...others], (item) => item.limit.currentA)!;
 			const alike = [thinnest!, ...others].map((fault) => fault.view.id).filter((id) => id !== view.id);
 			const parts = [...new Set(letThrough.limitedBy.map(({ part }) => part))];
 			yield {
