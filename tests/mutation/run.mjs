@@ -37,7 +37,7 @@ for (const [folder, tests] of Object.entries(TESTS)) {
 	if (mutate.length === 0) continue;
 
 	process.env.MUTATION_TESTS = tests.join(' ');
-	process.env.MUTATION_MOST_RUNS = folder === 'solver' ? '25' : '80';
+	process.env.MUTATION_MOST_RUNS = folder === 'solver' ? '60' : '80';
 	process.env.MUTATION_THRESHOLDS = thresholdsOnly ? '1' : '';
 	const started = Date.now();
 	const mutants = await new Stryker({

@@ -1,5 +1,6 @@
 /** Batteries as they stand together: in series strings, and strings in parallel as one bank. */
 import { unionFind, type BatteryBranch } from '#core/network';
+import { greatest } from './extremes.ts';
 import { groupBy } from './group-by.ts';
 import type { CaseResult, Study } from './study.ts';
 import { derived } from './watch.ts';
@@ -78,12 +79,11 @@ export function worstCase(
 	cases: readonly CaseResult[],
 	figure: (result: CaseResult) => number
 ): { result: CaseResult; value: number } | null {
-	let worst: { result: CaseResult; value: number } | null = null;
-	for (const result of cases) {
-		const value = figure(result);
-		if (value > (worst?.value ?? 0)) worst = { result, value };
-	}
-	return worst;
+	const worst = greatest(
+		cases.map((result) => ({ result, value: figure(result) })),
+		({ value }) => value
+	);
+	return worst && worst.value > 0 ? worst : null;
 }
 
 /** "Peak, no charging", or its id. */

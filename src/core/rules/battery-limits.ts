@@ -11,8 +11,9 @@ export interface OverLimit {
 }
 
 /** The battery furthest over its limit, and the others after it. */
-export const worstFirst = (over: readonly OverLimit[]): OverLimit[] =>
-	[...over].sort((a, b) => b.currentA / b.limitA - a.currentA / a.limitA);
+export const worstFirst = (over: readonly OverLimit[]): OverLimit[] => over.toSorted((a, b) => timesLimit(b) - timesLimit(a));
+
+const timesLimit = ({ currentA, limitA }: OverLimit): number => currentA / limitA;
 
 /** "B1 120 A of 100 A and B2 110 A of 100 A". */
 export const overText = (study: Study, over: readonly OverLimit[]): string =>

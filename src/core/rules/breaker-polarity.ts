@@ -1,7 +1,8 @@
 import { ampsText } from '#core/units';
-import { deviceName } from './conductor-words.ts';
+import { deviceName, exceeds } from './conductor-words.ts';
 import { defineRule } from './define.ts';
 import { devicesOf } from './device-limits.ts';
+import { greatest } from './extremes.ts';
 import { partSubject } from './subjects.ts';
 import { capital } from './words.ts';
 
@@ -36,8 +37,14 @@ export const breakerPolarity = defineRule({
 				.filter(({ point }) => point.status === 'solved')
 				.map(({ id, operatingCase, point }) => ({ caseId: id, label: operatingCase.label, amps: point.branchA[index]! }));
 			const least = LEAST_SHARE * device.ratingA;
-			const forward = flows.filter(({ amps }) => amps > least).sort((a, b) => b.amps - a.amps)[0];
-			const back = flows.filter(({ amps }) => amps < -least).sort((a, b) => a.amps - b.amps)[0];
+			const forward = greatest(
+				flows.filter(({ amps }) => exceeds(amps, least)),
+				({ amps }) => amps
+			);
+			const back = greatest(
+				flows.filter(({ amps }) => exceeds(-amps, least)),
+				({ amps }) => -amps
+			);
 			if (!back) continue;
 			const name = deviceName(study, origin);
 			const placed = { at: [partSubject(origin.part)], caseId: back.caseId } as const;

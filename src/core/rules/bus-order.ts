@@ -1,6 +1,7 @@
 import type { Link } from '#core/parts';
 import { ampsText, percentText } from '#core/units';
 import { continuousCases } from './banks.ts';
+import { exceeds } from './conductor-words.ts';
 import { defineRule } from './define.ts';
 import type { PartView, Study } from './study.ts';
 import { partSubject } from './subjects.ts';
@@ -35,9 +36,9 @@ export const busOrder = defineRule({
 			const bar = barOf(study, part);
 			if (!bar || bar.places.length < 2 || bar.places.length > MOST_POSITIONS) continue;
 			const { largestA: nowA, heat: now } = loadingOf(bar, bar.places);
-			if (nowA < LOADED_SHARE * bar.ratedA) continue;
+			if (exceeds(LOADED_SHARE * bar.ratedA, nowA)) continue;
 			const best = bestOrder(bar);
-			if (best.heat > (1 - SAVED_SHARE) * now) continue;
+			if (exceeds(best.heat, (1 - SAVED_SHARE) * now)) continue;
 			const order = listed(
 				best.places.map((place) => bar.names[place]!),
 				MOST_POSITIONS
@@ -88,7 +89,8 @@ function barOf(study: Study, part: PartView): Bar | null {
 			}, 0)
 		)
 	);
-	const ratedA = Math.max(...bars.map((link) => ('ratedA' in link ? (link.ratedA ?? Infinity) : Infinity)));
+	const [first] = bars;
+	const ratedA = first && 'ratedA' in first ? (first.ratedA ?? Infinity) : Infinity;
 	return { ratedA, row, places, names, broughtA };
 }
 
@@ -121,7 +123,7 @@ function bestOrder(bar: Bar): { readonly places: readonly number[]; readonly hea
 	let best = { places: bar.places, heat: loadingOf(bar, bar.places).heat };
 	for (const places of permutations(bar.places)) {
 		const { heat } = loadingOf(bar, places);
-		if (heat < best.heat * (1 - 1e-9)) best = { places, heat };
+		if (exceeds(best.heat, heat)) best = { places, heat };
 	}
 	return best;
 }

@@ -1,4 +1,4 @@
-import { areaMm2, areaText, compareGauges, gaugeText, thinnestGauge } from '#core/conductors';
+import { areaMm2, areaText, gaugeText, thinnestGauge } from '#core/conductors';
 import { exceeds } from './conductor-words.ts';
 import { defineRule } from './define.ts';
 import { conductorSubject, subjects } from './subjects.ts';
@@ -42,7 +42,7 @@ export const conductorBelowMinimum = defineRule({
 		for (const views of groups.values()) {
 			const { gauge, sheathed } = views[0]!.conductor;
 			const smallest = sheathed ? smallestSheathedMm2 : smallestSeparateMm2;
-			const enough = thinnestGauge(gauge, (other) => compareGauges(other, gauge) > 0 && !exceeds(smallest.value, areaMm2(other)))!;
+			const enough = thinnestGauge(gauge, (other) => !exceeds(smallest.value, areaMm2(other)))!;
 			yield {
 				message: 'thin',
 				severity: views.every(({ surge }) => exceeds(ELECTRONICS_A, surge.currentA)) ? 'warning' : 'error',

@@ -3,7 +3,7 @@ import { compareGauges, gaugeText, thinnestGauge } from '#core/conductors';
 import type { Gauge, PartId } from '#core/diagram';
 import { greatestDevice, type Ampacity, type GreatestDevice } from '#core/profiles';
 import type { LetThrough } from '#core/protection';
-import { nextStandardRatingA, STANDARD_RATINGS } from '#core/tables';
+import { STANDARD_RATINGS } from '#core/tables';
 import { ampsText, compactNumber, metresText } from '#core/units';
 import { amperageAs } from './amperage.ts';
 import type { ConductorView, Study } from './study.ts';
@@ -52,8 +52,7 @@ export function limitText({ reason, factor }: GreatestDevice, ampacityA: number)
 
 /** The largest standard rating within a limit; below the smallest one, the limit itself. */
 export function largestRatingA(limitA: number): number {
-	const next = nextStandardRatingA(limitA);
-	return next === limitA ? limitA : (STANDARD_RATINGS.value.findLast((ratingA) => ratingA < limitA) ?? limitA);
+	return STANDARD_RATINGS.value.findLast((ratingA) => ratingA <= limitA) ?? limitA;
 }
 
 const ampacityOf = (study: Study, view: ConductorView, gauge: Gauge): Ampacity => amperageAs(study, view, { gauge });

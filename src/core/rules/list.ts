@@ -89,6 +89,7 @@ import { ring } from './ring.ts';
 import { secondBond } from './second-bond.ts';
 import { secondSourceMissing } from './second-source-missing.ts';
 import { selectivityLost } from './selectivity-lost.ts';
+import { shortCircuitCurrentUnknown } from './short-circuit-current-unknown.ts';
 import { shuntBypassed } from './shunt-bypassed.ts';
 import { signalNegatives } from './signal-negatives.ts';
 import { solidConductor } from './solid-conductor.ts';
@@ -153,6 +154,7 @@ export const RULES: readonly Rule[] = [
 	fuseInNegative,
 	fuseVoltageRating,
 	interruptCapacity,
+	shortCircuitCurrentUnknown,
 	noFastClearing,
 	selectivityLost,
 	breakerPolarity,

@@ -2,6 +2,7 @@
 import { areaMm2 } from '#core/conductors';
 import type { LoadBranch, NodeIndex } from '#core/network';
 import type { LetThrough } from '#core/protection';
+import { exceeds } from './conductor-words.ts';
 import { groupBy } from './group-by.ts';
 import type { ConductorView, Study } from './study.ts';
 import { ofForm } from './watch.ts';
@@ -61,7 +62,7 @@ export function returnBeside(study: Study, view: ConductorView): string {
 				[conductor.from, conductor.to].some(({ part, terminal }) => parts.includes(part) && isFeedTerminal(study, part, terminal))
 		);
 	const [only] = beside;
-	if (!only || beside.length > 1 || areaMm2(only.conductor.gauge) > areaMm2(view.conductor.gauge) * (1 + 1e-6)) return '';
+	if (!only || beside.length > 1 || exceeds(areaMm2(only.conductor.gauge), areaMm2(view.conductor.gauge))) return '';
 	return ` and its return ${only.name}`;
 }
 

@@ -2,8 +2,8 @@ import { voltsText } from '#core/units';
 import { caseName } from './banks.ts';
 import { exceeds } from './conductor-words.ts';
 import { defineRule } from './define.ts';
+import { least } from './extremes.ts';
 import { numberOf } from './params.ts';
-import type { CaseResult } from './study.ts';
 import { partSubject } from './subjects.ts';
 import { capital, partName } from './words.ts';
 
@@ -41,13 +41,11 @@ export const loadVoltage = defineRule({
 				yield { message: 'off', data: { name, leastV, openV }, at };
 				continue;
 			}
-			let worst: { result: CaseResult; volts: number } | null = null;
-			for (const result of cases) {
-				const { point } = result;
-				if (point.status !== 'solved' || !(point.loadA[load.index]! > 1e-6)) continue;
-				const volts = point.loadV[load.index]!;
-				if (!worst || volts < worst.volts) worst = { result, volts };
-			}
+			const drawing = cases.filter(({ point }) => point.status === 'solved' && point.loadA[load.index]! > 1e-6);
+			const worst = least(
+				drawing.map((result) => ({ result, volts: result.point.loadV[load.index]! })),
+				({ volts }) => volts
+			);
 			if (!worst || !exceeds(leastV, worst.volts)) continue;
 			yield { message: 'low', data: { name, volts: worst.volts, leastV, caseName: caseName(worst.result) }, at, caseId: worst.result.id };
 		}

@@ -2,6 +2,7 @@ import { lugOf } from '#core/conductors';
 import { millimetresText } from '#core/units';
 import { exceeds } from './conductor-words.ts';
 import { defineRuleForEach } from './define.ts';
+import { greatest } from './extremes.ts';
 import type { Study } from './study.ts';
 import { studSubject, subjects } from './subjects.ts';
 import { partName } from './words.ts';
@@ -31,16 +32,16 @@ export const lugsClash = defineRuleForEach('parts', {
 				const widest = widestLug(study, `${part.id}.${id}`);
 				return widest ? [{ key: `${part.id}.${id}`, label, at, side, ...widest }] : [];
 			});
-		let worst: { first: (typeof studs)[number]; second: (typeof studs)[number]; pitchMm: number; neededMm: number } | null = null;
-		for (const [index, first] of studs.entries()) {
-			for (const second of studs.slice(index + 1)) {
-				const pitchMm = Math.hypot(first.at.x - second.at.x, first.at.y - second.at.y);
-				const neededMm = (first.padWidthMm + second.padWidthMm) / 2;
-				if (exceeds(neededMm, pitchMm) && (!worst || neededMm - pitchMm > worst.neededMm - worst.pitchMm)) {
-					worst = { first, second, pitchMm, neededMm };
-				}
-			}
-		}
+		const pairs = studs.flatMap((first, index) =>
+			studs.slice(index + 1).map((second) => ({
+				first,
+				second,
+				pitchMm: Math.hypot(first.at.x - second.at.x, first.at.y - second.at.y),
+				neededMm: (first.padWidthMm + second.padWidthMm) / 2
+			}))
+		);
+		const clashing = pairs.filter(({ neededMm, pitchMm }) => exceeds(neededMm, pitchMm));
+		const worst = greatest(clashing, ({ neededMm, pitchMm }) => neededMm - pitchMm);
 		if (!worst) return;
 		const { first, second, pitchMm, neededMm } = worst;
 		yield {
@@ -60,11 +61,8 @@ interface Data {
 }
 
 function widestLug(study: Study, key: string): { padWidthMm: number; name: string } | null {
-	let widest: { padWidthMm: number; name: string } | null = null;
-	for (const { item, gauge } of study.stack(key)?.layers ?? []) {
-		if (!gauge || item.kind !== 'lug') continue;
-		const { padWidthMm } = lugOf(gauge);
-		if (!widest || padWidthMm > widest.padWidthMm) widest = { padWidthMm, name: study.conductorName(item.conductor) };
-	}
-	return widest;
+	const lugs = (study.stack(key)?.layers ?? []).flatMap(({ item, gauge }) =>
+		gauge && item.kind === 'lug' ? [{ padWidthMm: lugOf(gauge).padWidthMm, name: study.conductorName(item.conductor) }] : []
+	);
+	return greatest(lugs, ({ padWidthMm }) => padWidthMm) ?? null;
 }

@@ -132,20 +132,21 @@ function slowClearing(study: Study, view: ConductorView, fedFrom: ConductorEnd):
 		const branch = index === undefined ? null : (form.branches[index] as DeviceBranch);
 		if (!branch?.device) return [];
 		const amps = short.branchA(branch);
-		return Math.abs(amps) >= LEAST_SHARE * currentA ? [{ branch, opening: openingAt(branch.device, amps) }] : [];
+		return !exceeds(LEAST_SHARE * currentA, Math.abs(amps)) ? [{ branch, opening: openingAt(branch.device, amps) }] : [];
 	});
 	const openings = fed.map(({ opening }) => opening);
 	if (openings.length === 0 || openings.includes(null)) return null;
 	const latestS = Math.max(...openings.map((opening) => opening!.latestS));
 	const { gauge, insulationC } = view.conductor;
 	const allowedS = Math.min(LONGEST_S, withstandS(areaMm2(gauge), insulationC, currentA));
-	return latestS > allowedS ? { view, letThrough, devices: fed.map(({ branch }) => branch), currentA, latestS, allowedS } : null;
+	return exceeds(latestS, allowedS) ? { view, letThrough, devices: fed.map(({ branch }) => branch), currentA, latestS, allowedS } : null;
 }
 
 function fastEnoughA({ device }: DeviceBranch, currentA: number, allowedS: number): number | null {
 	if (device.family === null) return null;
 	const { value: ratingsA } = fuseFamily(device.family).ratingsA;
 	return (
-		ratingsA.findLast((ratingA) => ratingA < device.ratingA && openingAt({ ...device, ratingA }, currentA)!.latestS <= allowedS) ?? null
+		// A larger one of the same type is slower: it is not among these.
+		ratingsA.findLast((ratingA) => !exceeds(openingAt({ ...device, ratingA }, currentA)!.latestS, allowedS)) ?? null
 	);
 }

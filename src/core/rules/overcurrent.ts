@@ -64,7 +64,7 @@ function faultOf(study: Study, view: ConductorView): readonly Fault[] {
 	const faulty = (['from', 'to'] as const).flatMap((end) => {
 		if (!isOverfed(end)) return [];
 		const run = runTo(study, metal, view, end);
-		const reaches = run.upstreamM + view.lengthM <= run.allowed.value + 1e-9 && !endsOpen(metal, view, otherEnd(end));
+		const reaches = !exceeds(run.upstreamM + view.lengthM, run.allowed.value) && !endsOpen(metal, view, otherEnd(end));
 		return reaches ? [] : [{ end, run }];
 	});
 	if (faulty.length === 0) return [];

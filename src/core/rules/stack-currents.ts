@@ -1,6 +1,7 @@
 /** Currents that the things on a stud bring to it, as drawn and in every case. */
 import type { CaseId, PartId, StackItem, StudKey } from '#core/diagram';
 import type { Stack, TerminalCurrents } from '#core/studs';
+import { greatest } from './extremes.ts';
 import type { Study, WorstCurrent } from './study.ts';
 import { derived, derivedOf } from './watch.ts';
 import { partIds } from './wiring.ts';
@@ -21,12 +22,8 @@ function findCurrents(study: Study, stack: Stack): StackCurrents {
 	const brought = layers.map((index) => broughtTo(study, stack.layers[index]!.item));
 	const byCase = continuousCaseIds(study).map((caseId, i) => ({ caseId, injectedA: brought.map((amps) => amps(i)) }));
 
-	let largest: WorstCurrent = { currentA: 0, caseId: null };
-	for (const { caseId, injectedA } of byCase) {
-		const currentA = Math.max(0, ...injectedA.map(Math.abs));
-		if (currentA > largest.currentA) largest = { currentA, caseId };
-	}
-	return { layers, byCase, largest };
+	const worst = byCase.map(({ caseId, injectedA }) => ({ caseId, currentA: Math.max(0, ...injectedA.map(Math.abs)) }));
+	return { layers, byCase, largest: greatest([{ currentA: 0, caseId: null }, ...worst], ({ currentA }) => currentA)! };
 }
 
 /** Continuous cases that have currents, in their order. */

@@ -46,7 +46,7 @@ export const stackOrder = defineRuleForEach('stacks', {
 				return;
 			}
 		}
-		if (currents.largest.currentA < SMALL_A) return;
+		if (exceeds(SMALL_A, currents.largest.currentA)) return;
 		const bridged = bridgedPad(stack, currents);
 		if (bridged) yield { message: 'pad', data: { name: study.studName(stack.key), ...bridged.data }, at, caseId: bridged.caseId };
 	}

@@ -95,7 +95,7 @@ function judge(branch: DeviceBranch, currentA: number) {
 	const isBelow = exceeds(LEAST_TIMES * branch.device.ratingA, currentA);
 	// Of a device of unknown curve no more is asked than that it be passed clearly.
 	const latestS = isBelow ? Infinity : (opening?.latestS ?? 0);
-	return { branch, opening, latestS, isLate: latestS > MOST_S };
+	return { branch, opening, latestS, isLate: exceeds(latestS, MOST_S) };
 }
 
 /**
@@ -118,7 +118,7 @@ function whileStalled(study: Study, motor: LoadBranch, stallA: number, volts: nu
 	if (point.status !== 'solved') return { currentA: 0, devices: [] };
 	const drawnA = point.loadA[motor.index]!;
 	const devices = devicesOf(study)
-		.filter(({ index }) => Math.abs(point.branchA[index]!) > SERIES * drawnA)
+		.filter(({ index }) => exceeds(Math.abs(point.branchA[index]!), SERIES * drawnA))
 		.toSorted((a, b) => a.device.ratingA - b.device.ratingA);
 	return { currentA: WARM * drawnA, devices: drawnA > 0 ? devices : [] };
 }

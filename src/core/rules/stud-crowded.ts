@@ -37,17 +37,23 @@ export const studCrowded = defineRuleForEach('stacks', {
 	*checkOne(stack, study) {
 		const { key, terminal, terminalCount: count } = stack;
 		const limit = terminal.maxTerminals;
-		if (count <= limit && count < TERMINALS_PER_STUD.value) return;
-		const name = study.studName(key);
 		const at = [studSubject(key)] as const;
 		if (count > limit) {
+			const name = study.studName(key);
 			const source = limit === TERMINALS_PER_STUD.value ? undefined : 'the limit given for this terminal';
 			if (terminal.kind === 'clamp') yield { message: 'clamp', data: { name, count, limit }, at, severity: 'warning', source };
 			else yield { message: 'stud', data: { name, count, limit }, at, source };
 		} else if (terminal.kind === 'stud' && count >= TERMINALS_PER_STUD.value) {
 			const { currentA, caseId } = stackCurrents(study, stack).largest;
 			if (!exceeds(currentA, MUCH_A)) return;
-			yield { message: 'full', data: { name, count, currentA }, at, severity: 'warning', source: 'common practice, no source', caseId };
+			yield {
+				message: 'full',
+				data: { name: study.studName(key), count, currentA },
+				at,
+				severity: 'warning',
+				source: 'common practice, no source',
+				caseId
+			};
 		}
 	}
 });

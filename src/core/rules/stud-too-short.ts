@@ -31,7 +31,7 @@ export const studTooShort = defineRuleForEach('stacks', {
 		const { nutHeightMm } = thread(terminal.thread);
 		const neededMm = threadNeededMm(terminal.thread);
 		const engagedMm = terminal.usableLengthMm - heightMm;
-		if (engagedMm >= neededMm - ROUNDING_MM) return;
+		if (!exceeds(neededMm, engagedMm)) return;
 		yield {
 			message: 'short',
 			data: { name: study.studName(key), usableMm: terminal.usableLengthMm, heightMm, neededMm, thread: threadText(terminal.thread) },
@@ -41,8 +41,6 @@ export const studTooShort = defineRuleForEach('stacks', {
 		};
 	}
 });
-
-const ROUNDING_MM = 1e-6;
 
 function assumptions(id: ThreadId, lengthMm: number, hardwareAssumed: boolean): string[] {
 	return [

@@ -2,6 +2,7 @@ import { voltsText } from '#core/units';
 import { banksOf, batteriesOf } from './banks.ts';
 import { exceeds } from './conductor-words.ts';
 import { defineRule } from './define.ts';
+import { greatest } from './extremes.ts';
 import { standing } from './load-poles.ts';
 import type { Study } from './study.ts';
 import { partSubject, subjects } from './subjects.ts';
@@ -94,11 +95,11 @@ function wrongBank(study: Study) {
 }
 
 function highest({ cases }: Study, load: number, openV: number): { voltsV: number; caseName: string; caseId: string | null } {
-	let worst: ReturnType<typeof highest> = { voltsV: openV, caseName: 'with nothing on', caseId: null };
-	for (const { id, point, operatingCase } of cases) {
-		const voltsV = point.loadV[load]!;
-		if (point.status !== 'solved' || !point.loadFed[load] || voltsV <= worst.voltsV) continue;
-		worst = { voltsV, caseName: `in “${operatingCase.label.trim() || id}”`, caseId: id };
-	}
-	return worst;
+	const fed = cases.filter(({ point }) => point.status === 'solved' && point.loadFed[load]);
+	const inCases = fed.map(({ id, point, operatingCase }) => ({
+		voltsV: point.loadV[load]!,
+		caseName: `in “${operatingCase.label.trim() || id}”`,
+		caseId: id
+	}));
+	return greatest([{ voltsV: openV, caseName: 'with nothing on', caseId: null }, ...inCases], ({ voltsV }) => voltsV)!;
 }

@@ -9,7 +9,7 @@ const CRANKING = { environment: 'engine-space', use: 'cranking' } as const;
 
 /** Engine on top, house bank on the left, wheelhouse panel and deck gear on the right. */
 function common(state: State) {
-	const house = { chemistry: 'lead-acid', capacityAh: 120, resistanceMilliohm: 5.5 } as const;
+	const house = { chemistry: 'lead-acid', capacityAh: 120, resistanceMilliohm: 5.5, faultResistanceMilliohm: 3.75 } as const;
 	/** In the space of the petrol tank. */
 	const tankSpace = { space: 'fuel', ignitionProtected: state === 'after' } as const;
 	return sheet({

@@ -8,7 +8,7 @@ const ORDINARY = { drawAs: 'current', connection: 'studs' } as const;
 
 /** The bank in two columns, the devices in three rows between the fused bus and the negative bus. */
 function common(state: State, fuseA: (number | null)[], names: string[]) {
-	const block = { chemistry: 'lead-acid', capacityAh: 150 } as const;
+	const block = { chemistry: 'lead-acid', capacityAh: 150, faultResistanceMilliohm: 3 } as const;
 	const s = sheet({
 		title: {
 			title: 'Pagemoor',

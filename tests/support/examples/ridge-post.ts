@@ -26,7 +26,7 @@ function bank(state: State, stringFuseA: number) {
 		negative: 'bonded',
 		profile: 'common-practice'
 	});
-	const block = { capacityAh: 200, continuousA: 200, chargeA: 100 };
+	const block = { capacityAh: 200, continuousA: 200, chargeA: 100, faultResistanceMilliohm: 1.25 };
 	const holder = { family: 'class-t', fuseA: stringFuseA, plateRatedA: 300 } as const;
 	return s
 		.part('B1', 'battery', [110, 260], block, { turn: 90 })

@@ -15,7 +15,7 @@ const CLASS_T = { family: 'class-t' } as const;
 
 /** Bank on the left, devices in three rows, negative bus on the right. */
 function common(state: State) {
-	const block = { nominalV: 48, capacityAh: 100, continuousA: 100, chargeA: 50 } as const;
+	const block = { nominalV: 48, capacityAh: 100, continuousA: 100, chargeA: 50, faultResistanceMilliohm: 10 } as const;
 	const before = state === 'before';
 	const cold = { coldestC: -35 } as const;
 	/** Strings of 400 W modules: 148.8 V of four at 25 °C seem to fit 150 V. */
