@@ -13,7 +13,12 @@ const ROOT = fileURLToPath(new URL('../../', import.meta.url));
 const TSX = fileURLToPath(import.meta.resolve('tsx/cli'));
 
 const sound = circuit(
-	{ b: ['battery'], f: ['fuse-block', { fuseA: 30 }], s: ['battery-disconnect'], l: ['load', { draw: 15 }] },
+	{
+		b: ['battery', { faultResistanceMilliohm: 2.5 }],
+		f: ['fuse-block', { fuseA: 30 }],
+		s: ['battery-disconnect'],
+		l: ['load', { draw: 15 }]
+	},
 	[
 		['f.post', 's.in', { gauge: '10', lengthM: 0.5 }],
 		['s.out', 'l.pos', { gauge: '10', lengthM: 1 }],
@@ -24,7 +29,7 @@ const sound = circuit(
 const faulty = circuit({ b: ['battery'], l: ['load'] }, [['b.pos', 'l.pos', { gauge: '12', lengthM: null }]]);
 
 const overloaded = circuit(
-	{ b: ['battery'], f: ['fuse-block', { fuseA: 30 }], l: ['load', { draw: 27 }] },
+	{ b: ['battery', { faultResistanceMilliohm: 2.5 }], f: ['fuse-block', { fuseA: 30 }], l: ['load', { draw: 27 }] },
 	[
 		['f.post', 'l.pos', { gauge: '16', lengthM: 1 }],
 		['l.neg', 'b.neg', { gauge: '16', lengthM: 1 }]

@@ -51,7 +51,12 @@ describe('checking a diagram', () => {
 
 	test('finds nothing in a sound circuit', () => {
 		const sound = circuit(
-			{ b: ['battery'], f: ['fuse-block', { fuseA: 30 }], q: ['battery-disconnect'], l: ['load', { draw: 12 }] },
+			{
+				b: ['battery', { faultResistanceMilliohm: 2.5 }],
+				f: ['fuse-block', { fuseA: 30 }],
+				q: ['battery-disconnect'],
+				l: ['load', { draw: 12 }]
+			},
 			[
 				['f.post', 'q.in', { gauge: '12', lengthM: 1 }],
 				['q.out', 'l.pos', { gauge: '12', lengthM: 1 }],
