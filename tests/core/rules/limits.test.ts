@@ -4,7 +4,7 @@
  */
 import { describe, expect, test } from 'vitest';
 import type { Diagram } from '#core/diagram';
-import { buildStudy, RULES } from '#core/rules';
+import { RULES } from '#core/rules';
 import { exceeds, largestRatingA } from '../../../src/core/rules/conductor-words.ts';
 import { figureName, numbersOf } from '../../../src/core/rules/numbers.ts';
 import { listed } from '../../../src/core/rules/words.ts';
