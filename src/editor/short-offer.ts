@@ -1,7 +1,7 @@
 /** A short dropped on the drawing, followed to its end, as plain data with names as on the drawing. */
 import { shortCircuitEndC } from '#core/conductors';
 import { itemKey, parseItemKey, studKey, surroundingsOf, type ConductorEnd, type Diagram, type ItemKey, type StudKey } from '#core/diagram';
-import { studyOf } from '#core/explain';
+import { studyOf, type FigureId } from '#core/explain';
 import { HELD_S, shortStory, type Condition, type Pace, type Stretch } from '#core/faults';
 import type { NodeIndex } from '#core/network';
 import { deviceName, isUnverified, partName, type Study } from '#core/rules';
@@ -57,6 +57,8 @@ export interface ShortOffer {
 	/** Where else it may go, by the terminal that stands for it. */
 	readonly returns: readonly { readonly key: StudKey; readonly name: string }[];
 	readonly currentA: number;
+	/** Where that comes from. */
+	readonly figure: FigureId;
 	readonly openings: readonly (Omit<ShortDevice, 'currentA'> & {
 		readonly earliestS: number;
 		readonly latestS: number;
@@ -95,6 +97,7 @@ export function shortOffer(diagram: Diagram, { item, end, to, shortOhm, conditio
 	const back = to === null ? undefined : network.nodeOf.get(to);
 	const home = faults.returnOf(chosen.node)!;
 	const names = nodeNames(study);
+	const returns = returnsOf(study, chosen.node, home);
 	const story = shortStory(network, diagram.conductors, {
 		at: chosen.node,
 		to: back ?? home,
@@ -123,8 +126,9 @@ export function shortOffer(diagram: Diagram, { item, end, to, shortOhm, conditio
 		at: chosen.name,
 		end: chosen.end,
 		to: names(back ?? home),
-		returns: returnsOf(study, chosen.node, home),
+		returns,
 		currentA: first!.currentA,
+		figure: { of: 'short', at: chosen.key, to: back === undefined ? returns[0]!.key : to!, shortOhm, condition },
 		openings: story.openings.map(({ index, earliestS, latestS, mayBeFirst }) => {
 			const { family } = network.branches[index]!.device!;
 			const times = fuseTimes(family!);
@@ -139,6 +143,7 @@ export function shortOffer(diagram: Diagram, { item, end, to, shortOhm, conditio
 
 interface Place {
 	readonly node: NodeIndex;
+	readonly key: StudKey;
 	readonly name: string;
 	readonly end: ConductorEnd | null;
 }
@@ -148,13 +153,14 @@ function placesOf(study: Study, item: ItemKey): Place[] {
 	const { kind, id } = parseItemKey(item);
 	if (kind === 'stud') {
 		const node = network.nodeOf.get(id);
-		return node === undefined ? [] : [{ node, name: study.studName(id), end: null }];
+		return node === undefined ? [] : [{ node, key: id, name: study.studName(id), end: null }];
 	}
 	const ends = network.nodeOfEnd.get(id);
 	const conductor = diagram.conductors[id];
 	if (kind !== 'conductor' || !ends || !conductor) return [];
 	return (['from', 'to'] as const).map((end) => ({
 		node: ends[end],
+		key: studKey(conductor[end]),
 		name: `${study.conductorName(id)} at ${study.studName(studKey(conductor[end]))}`,
 		end
 	}));

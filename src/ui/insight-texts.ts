@@ -98,7 +98,7 @@ export const insightTexts = {
 		off: 'Switch the lens off',
 		waiting: 'Colours appear when the check has run.',
 		about: 'What is shown',
-		source: (limits: string, source: string) => `From ${limits}: ${source}.`,
+		opens: 'Each band opens to where it begins, why there, and what is in it.',
 		silent: 'A thin grey line: the lens says nothing of it.',
 		folded: 'Close the panel to see what the bands mean.',
 		counted: (n: number) => count(n, 'conductor')

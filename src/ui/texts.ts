@@ -367,6 +367,7 @@ export const texts = {
 		parts: (n: number) => count(n, 'part'),
 		conductors: (n: number) => count(n, 'conductor'),
 		selected: (n: number) => `${n} selected`,
+		countsHint: 'What is on the drawing, one by one',
 		caution: 'A drawing aid, not an inspection.',
 		cautionMore: 'Cautions'
 	},

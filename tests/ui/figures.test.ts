@@ -6,12 +6,17 @@ import { flushSync } from 'svelte';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { checkDiagram, type CheckResult } from '#core/check';
 import type { Diagram, ItemKey } from '#core/diagram';
-import { explain, type FigureId } from '#core/explain';
+import { explain, LENSES, type FigureId } from '#core/explain';
 import { buildStudy, isOpen } from '#core/rules';
 import Findings from '../../src/ui/findings/Findings.svelte';
 import Inspector from '../../src/ui/inspector/Inspector.svelte';
+import LensLegend from '../../src/ui/lens/LensLegend.svelte';
+import OnSiteDialog from '../../src/ui/site/OnSiteDialog.svelte';
+import ShortDialog from '../../src/ui/site/ShortDialog.svelte';
+import StatusLine from '../../src/ui/status/StatusLine.svelte';
 import UseDialog from '../../src/ui/use/UseDialog.svelte';
 import { example } from '../support/examples/figures.ts';
+import type { View } from '../../src/ui/view.svelte.ts';
 import { answered, newWorkbench, show } from './support.ts';
 
 const FIGURE = /(?<![\w.])−?-?\d+(?:\.\d+)? ?(?:kA|A|mV|V|mΩ|Ω|kW|W|Wh|Ah|%|°C|days)(?![\w²·])/u;
@@ -106,6 +111,51 @@ describe.each(['otters-reach-before', 'ridge-post-before'])('%s', (name) => {
 			}
 		}
 		expect(linked).toBeGreaterThan(5);
+	});
+
+	test('of legends, band by band, and of the status line, which leads to what it counts', async () => {
+		for (const lens of LENSES) {
+			const { workbench, view, worker } = newWorkbench(diagram);
+			view.lens = lens;
+			const root = show(workbench, LensLegend);
+			worker.answer(check);
+			flushSync();
+			expect(unexplained(root), lens).toEqual([]);
+			expect(root.querySelectorAll('li').length, lens).toBe(root.querySelectorAll('li [data-figure=band]').length);
+		}
+		const { workbench, view, worker } = newWorkbench(diagram);
+		const root = show(workbench, StatusLine);
+		worker.answer(check);
+		flushSync();
+		expect(unexplained(root)).toEqual([]);
+		root.querySelector<HTMLElement>('.counts')!.click();
+		flushSync();
+		expect(view.shows('outline')).toBe(true);
+	});
+
+	test('of a short that is tried, and of readings', async () => {
+		const bus = Object.entries(diagram.parts).find(([, { kind }]) => kind === 'fused-bus')![0];
+		const load = Object.entries(diagram.parts).find(([, { kind }]) => kind === 'load')![0];
+		const battery = Object.entries(diagram.parts).find(([, { kind }]) => kind === 'battery')![0];
+		const first = Object.entries(diagram.cases).toSorted(([, a], [, b]) => a.order - b.order)[0]![0];
+		const reading = { case: first, at: { part: battery, terminal: 'pos' }, to: { part: battery, terminal: 'neg' } };
+		const taken = { ...diagram, readings: { r1: { ...reading, volts: 11.9, order: 0, date: '2026-05-01', by: 'A. Nwosu' } } };
+		const dialogs = [
+			['short', ShortDialog, (view: View) => (view.shortAt = `part:${bus}`), 0],
+			['short', ShortDialog, (view: View) => (view.shortAt = `stud:${load}.pos`), 1],
+			['readings', OnSiteDialog, (view: View) => (view.dialog = 'readings'), 2]
+		] as const;
+		for (const [name, dialog, prepare, least] of dialogs) {
+			const { editor, workbench, view, worker } = newWorkbench(taken);
+			editor.select([`part:${bus}`]);
+			prepare(view);
+			const root = show(workbench, dialog as never, { close: () => undefined });
+			worker.answer(check);
+			flushSync();
+			for (let i = 0; i < 4; i++) await answered();
+			expect(unexplained(root), name).toEqual([]);
+			expect(root.querySelectorAll('[data-figure]').length, name).toBeGreaterThanOrEqual(least);
+		}
 	});
 
 	test('a focused finding opens to them', () => {

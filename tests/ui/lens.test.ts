@@ -5,7 +5,7 @@ import LensLegend from '../../src/ui/lens/LensLegend.svelte';
 import { lensOf } from '../../src/ui/lens/lens-of.ts';
 import LensPicker from '../../src/ui/lens/LensPicker.svelte';
 import { circuit } from '../support/circuit.ts';
-import { byRole, newWorkbench, show } from './support.ts';
+import { answered, byRole, newWorkbench, show } from './support.ts';
 
 const diagram = circuit({ b: ['battery', { capacityAh: 200 }], l: ['load', { draw: 40, connection: 'studs' }] }, [
 	['b.pos', 'l.pos', { gauge: '16' }],
@@ -53,4 +53,22 @@ test('canvas and legend see one and the same view of a check', () => {
 	expect(lensOf(bench.editor, bench.view)).toBe(lensOf(bench.editor, bench.view));
 	bench.view.lens = null;
 	expect(lensOf(bench.editor, bench.view)).toBeNull();
+});
+
+test('a band opens to where it begins and ends, and to the conductors in it', async () => {
+	const bench = newWorkbench(diagram);
+	bench.view.lens = 'volts-lost';
+	const legend = show(bench.workbench, LensLegend);
+	bench.worker.answer(checkDiagram(diagram));
+	flushSync();
+	const bands = [...legend.querySelectorAll<HTMLDetailsElement>('[data-figure=band]')];
+	expect(bands).toHaveLength(5);
+	bands[3]!.open = true;
+	bands[3]!.dispatchEvent(new Event('toggle'));
+	flushSync();
+	await answered();
+	// 3 and 5 % of 12 V; 40 A through 14 mΩ are 560 mV.
+	expect(bands[3]!.textContent).toContain('from = 360 mV');
+	expect(bands[3]!.querySelector('[data-figure=band-limit]')).not.toBeNull();
+	expect([...bands[3]!.querySelectorAll('[data-figure=conductor] summary')].map((summary) => summary.textContent)).toEqual(['W1']);
 });

@@ -5,5 +5,5 @@ export { suggestedCases, type SuggestedCase } from './suggested-cases.ts';
 export { subjectText } from './subject-text.ts';
 export { faultCurrentA } from './fault-currents.ts';
 export type { StudVoltsLost } from './stud-volts-lost.ts';
-export { limitsItself } from './figures.ts';
+export { figuresOfAll, limitsItself } from './figures.ts';
 export type { CheckResult, ConductorFigures, EndProtection, Protector } from './types.ts';

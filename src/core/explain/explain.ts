@@ -1,5 +1,7 @@
 import type { Diagram } from '#core/diagram';
 import type { Study } from '#core/rules';
+import { explainBand, explainBandLimit } from './band.ts';
+import { explainBetween } from './between.ts';
 import { explainCase } from './case-figures.ts';
 import { conductorExplanations } from './conductor.ts';
 import { explainDevice } from './device.ts';
@@ -11,6 +13,7 @@ import { explainFinding } from './finding.ts';
 import { explainJoint, explainJoints } from './joint.ts';
 import { explainLadder, explainRung } from './ladder.ts';
 import { explainLoad } from './load.ts';
+import { explainShort } from './short.ts';
 import { explainStart, explainStartDevice } from './start.ts';
 import { explainStudVolts } from './stud.ts';
 import { studyOf } from './study-of.ts';
@@ -44,6 +47,10 @@ const EXPLAIN: { readonly [Of in Kind]: Explain<Of> } = {
 	'energy-load': (study, { part, unit }) => explainEnergyLoad(study, part, unit),
 	'energy-source': (study, { part, unit }) => explainEnergySource(study, part, unit),
 	'energy-battery': (study, { part, unit }) => explainEnergyBattery(study, part, unit),
+	band: (study, wanted) => explainBand(study, wanted),
+	'band-limit': (study, wanted) => explainBandLimit(study, wanted),
+	short: (study, wanted) => explainShort(study, wanted),
+	between: (study, wanted) => explainBetween(study, wanted),
 	finding: (study, { finding }) => explainFinding(study, finding, (figure) => explain(study, figure))
 };
 

@@ -1,5 +1,9 @@
 import type { CaseId, ConductorId, PartId, StudKey } from '#core/diagram';
+import type { Condition } from '#core/faults';
 import type { Finding } from '#core/rules';
+import type { BandIndex } from './lens-bands.ts';
+import type { LimitIndex, MeasuredLens } from './lens-limits.ts';
+import type { LensId } from './lens.ts';
 
 export const CONDUCTOR_FIGURES = [
 	'amperage',
@@ -70,4 +74,11 @@ export type FigureId =
 	| { readonly of: 'case'; readonly id: CaseId; readonly figure: CaseFigure }
 	| { readonly of: 'energy'; readonly figure: EnergyFigure; readonly unit: EnergyUnit }
 	| { readonly of: 'energy-load' | 'energy-source' | 'energy-battery'; readonly part: PartId; readonly unit: EnergyUnit }
+	/** A band of a lens with what is in it, and the value a band begins at. */
+	| { readonly of: 'band'; readonly lens: LensId; readonly band: BandIndex }
+	| { readonly of: 'band-limit'; readonly lens: MeasuredLens; readonly limit: LimitIndex }
+	/** Into a short from one terminal to another, before anything opens. */
+	| { readonly of: 'short'; readonly at: StudKey; readonly to: StudKey; readonly shortOhm: number; readonly condition: Condition }
+	/** What a meter between two studs ought to read, and how far a reading is from it. */
+	| { readonly of: 'between'; readonly at: StudKey; readonly to: StudKey; readonly caseId: CaseId; readonly readV: number | null }
 	| { readonly of: 'finding'; readonly finding: Finding };

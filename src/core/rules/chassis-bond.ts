@@ -5,6 +5,8 @@ import { ampsText } from '#core/units';
 import { bondedSystems, type BondedSystem } from './chassis.ts';
 import { amperageSource, amperageText, deviceName, exceeds, gaugeForDevice, limitText, sources } from './conductor-words.ts';
 import { defineRule } from './define.ts';
+import { devicesOf } from './device-limits.ts';
+import { greatest } from './extremes.ts';
 import type { ConductorView, Study } from './study.ts';
 import { conductorSubject, partSubject, subjects, WHOLE_DIAGRAM } from './subjects.ts';
 import { capital, listed, partName } from './words.ts';
@@ -48,9 +50,8 @@ export const chassisBond = defineRule({
 		if (systems.every(({ isBonded }) => !isBonded)) return yield missing(study);
 		for (const system of unbonded) yield apart(study, system, systems);
 		for (const system of systems) {
-			const [first, ...others] = system.bonds;
-			if (!first) continue;
-			const bond = others.reduce((a, b) => (areaMm2(b.conductor.gauge) > areaMm2(a.conductor.gauge) ? b : a), first);
+			const bond = greatest(system.bonds, ({ conductor }) => areaMm2(conductor.gauge));
+			if (!bond) continue;
 			yield* study.profile.basedOn === 'rv-nec-552' && system.batteries.length > 0
 				? byTable(study, bond, system)
 				: byFault(study, bond, system);
@@ -97,11 +98,10 @@ function apart(study: Study, { batteries }: BondedSystem, systems: readonly Bond
 
 /** The bond must be protected by the largest device that feeds a positive conductor of its system. */
 function* byFault(study: Study, bond: ConductorView, { has }: BondedSystem) {
-	const largest = study.form.branches
-		.filter(({ device, a }) => device !== null && study.form.poles[a] === 'positive' && has(a))
-		.reduce<Study['form']['branches'][number] | null>((a, b) => (a && a.device!.ratingA >= b.device!.ratingA ? a : b), null);
+	const devices = devicesOf(study).filter(({ a }) => study.form.poles[a] === 'positive' && has(a));
+	const largest = greatest(devices, ({ device }) => device.ratingA);
 	const limit = greatestDevice(study.profile, bond.ampacity, study.diagram.system.nominalV);
-	if (!largest || largest.origin.kind !== 'link' || !exceeds(largest.device!.ratingA, limit.currentA)) return;
+	if (!largest || !exceeds(largest.device.ratingA, limit.currentA)) return;
 	yield {
 		message: 'thin' as const,
 		data: {
@@ -109,10 +109,10 @@ function* byFault(study: Study, bond: ConductorView, { has }: BondedSystem) {
 			gauge: gaugeText(bond.conductor.gauge),
 			amperage: amperageText(bond.ampacity),
 			device: deviceName(study, largest.origin),
-			deviceA: largest.device!.ratingA,
+			deviceA: largest.device.ratingA,
 			limitA: limit.currentA,
 			limit: limitText(limit, bond.ampacity.currentA),
-			thicker: gaugeForDevice(study, bond, largest.device!.ratingA)
+			thicker: gaugeForDevice(study, bond, largest.device.ratingA)
 		},
 		at: subjects([conductorSubject(bond.id), partSubject(largest.origin.part)]),
 		source: sources('common practice, no source', limit.source, amperageSource(bond.ampacity)),
@@ -124,7 +124,7 @@ function* byTable(study: Study, bond: ConductorView, { batteries }: BondedSystem
 	const posts = new Set(batteries.map(({ positive }) => positive));
 	const leads = study.conductors.filter(({ branch, pole }) => pole === 'positive' && (posts.has(branch.a) || posts.has(branch.b)));
 	const gauges = [{ system: 'awg' as const, size: NEC_552_BOND.value }, ...leads.map(({ conductor }) => conductor.gauge)];
-	const least = gauges.reduce((a, b) => (areaMm2(b) > areaMm2(a) ? b : a));
+	const least = greatest(gauges, areaMm2)!;
 	if (!exceeds(areaMm2(least), areaMm2(bond.conductor.gauge))) return;
 	yield {
 		message: 'belowTable' as const,

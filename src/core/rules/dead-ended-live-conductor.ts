@@ -31,8 +31,7 @@ export const deadEndedLiveConductor = defineRuleForEach(deadEnds, {
 	},
 
 	*checkOne({ top, ends }, study) {
-		const supplies = study.form.batteries.length + study.form.sources.length;
-		if (supplies === 0) return;
+		if ([...study.form.batteries, ...study.form.sources].length === 0) return;
 		const live = [...ends.keys()].filter((id) => isLive(study.conductor(id)));
 		if (live.length === 0) return;
 		const ordered = [top, ...live.filter((id) => id !== top)].filter((id) => live.includes(id));

@@ -1,6 +1,7 @@
 /** Walks over metal that no fuse or breaker interrupts, with every switch closed. */
 import { studKey, type ConductorEnd, type ConductorId, type StudKey } from '#core/diagram';
 import { unionFind, type NodeIndex, type Wire } from '#core/network';
+import { least } from './extremes.ts';
 import type { ConductorView, Study } from './study.ts';
 import { ofForm } from './watch.ts';
 
@@ -95,8 +96,8 @@ export function* walk(
 	const done = new Set<MetalIndex>();
 	const open: Reached[] = [{ metal: start, distanceM: 0, way: [] }];
 	while (open.length > 0) {
-		const nearest = open.reduce((best, reached, index) => (reached.distanceM < open[best]!.distanceM ? index : best), 0);
-		const [here] = open.splice(nearest, 1) as [Reached];
+		const here = least(open, ({ distanceM }) => distanceM)!;
+		open.splice(open.indexOf(here), 1);
 		if (done.has(here.metal)) continue;
 		done.add(here.metal);
 		yield here;

@@ -1,7 +1,9 @@
 import type { StudKey } from '#core/diagram';
 import { bestOrder, drawnHeatW, isWorthwhile, jointsOf, type Joint, type Stack } from '#core/studs';
 import { ampsText, compactNumber, wattsText } from '#core/units';
+import { exceeds } from './conductor-words.ts';
 import { defineRuleForEach } from './define.ts';
+import { greatest } from './extremes.ts';
 import { stackCurrents } from './stack-currents.ts';
 import type { Study } from './study.ts';
 import { partSubject, studSubject } from './subjects.ts';
@@ -37,16 +39,16 @@ export const hotJoint = defineRuleForEach('parts', {
 	*checkOne(part, study) {
 		const joints = part.terminals.flatMap(({ id }) => jointsAt(study, `${part.id}.${id}`));
 		if (joints.length === 0) return;
-		const hottest = joints.reduce((a, b) => (b.heatW > a.heatW ? b : a));
-		const hot = joints.filter(({ heatW, stack }) => heatW > JOINT_W && bestW(study, stack) > JOINT_W);
+		const hottest = greatest(joints, (joint) => joint.heatW)!;
+		const hot = joints.filter(({ heatW, stack }) => exceeds(heatW, JOINT_W) && exceeds(bestW(study, stack), JOINT_W));
 		if (hot.length > 0) {
-			const { key, heatW, currentA, caseId } = hot.reduce((a, b) => (b.heatW > a.heatW ? b : a));
+			const { key, heatW, currentA, caseId } = greatest(hot, (joint) => joint.heatW)!;
 			yield { message: 'one', data: { stud: study.studName(key), heatW, currentA, mostW: JOINT_W }, at: [studSubject(key)], caseId };
 			return;
 		}
 		// Each at its own worst, which errs to the safe side.
 		const heatW = joints.reduce((sum, joint) => sum + joint.heatW, 0);
-		if (heatW <= PART_W) return;
+		if (!exceeds(heatW, PART_W)) return;
 		const data = { name: partName(part), heatW, joints: joints.length, mostW: PART_W };
 		yield { message: 'sum', data, at: [partSubject(part.id)], caseId: hottest.caseId };
 	}

@@ -2,6 +2,7 @@ import { ampsText, voltsText } from '#core/units';
 import { caseName, continuousCases } from './banks.ts';
 import { exceeds } from './conductor-words.ts';
 import { defineRule } from './define.ts';
+import { greatest } from './extremes.ts';
 import { numberOf } from './params.ts';
 import { pathDrop } from './path-drop.ts';
 import type { CaseResult, Study } from './study.ts';
@@ -45,7 +46,7 @@ export const inverterRipple = defineRule({
 		for (const load of study.form.loads) {
 			if (numberOf(study.part(load.part), 'watts') === null) continue;
 			const worst = worstDrop(study, load);
-			if (!worst || worst.percent > FOUND_PERCENT || !exceeds(SWING * worst.ownV, mostV)) continue;
+			if (!worst || exceeds(worst.percent, FOUND_PERCENT) || !exceeds(SWING * worst.ownV, mostV)) continue;
 			yield {
 				message: 'large',
 				data: {
@@ -63,10 +64,9 @@ export const inverterRipple = defineRule({
 });
 
 function worstDrop(study: Study, load: Study['form']['loads'][number]): { result: CaseResult; ownV: number; percent: number } | null {
-	let worst: { result: CaseResult; ownV: number; percent: number } | null = null;
-	for (const [place, result] of continuousCases(study).entries()) {
+	const drops = continuousCases(study).flatMap((result, place) => {
 		const drop = pathDrop(study, place, load);
-		if (drop && drop.ownV > (worst?.ownV ?? 0)) worst = { result, ownV: drop.ownV, percent: (100 * drop.ownV) / drop.nominalV };
-	}
-	return worst;
+		return drop ? [{ result, ownV: drop.ownV, percent: (100 * drop.ownV) / drop.nominalV }] : [];
+	});
+	return greatest(drops, ({ ownV }) => ownV) ?? null;
 }

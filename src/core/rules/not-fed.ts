@@ -29,7 +29,7 @@ export const notFed = defineRule({
 	/** One report for all loads that hang on the same unfed metal. A load with nothing connected is not finished. */
 	*check(study) {
 		const { form, nets } = study;
-		if (form.batteries.length + form.sources.length === 0) return;
+		if ([...form.batteries, ...form.sources].length === 0) return;
 		const wired = wiredStuds(study);
 		const isWired = (part: string) => study.part(part).terminals.some(({ id }) => wired.has(studKey({ part, terminal: id })));
 

@@ -52,7 +52,7 @@ export const parallelConductors = defineRuleForEach(betweenSameStuds, {
 		const lengths = views.map(({ lengthM }) => lengthM);
 		const isUnequal =
 			exceeds(Math.max(...areas), Math.min(...areas)) || exceeds(Math.max(...lengths) * (1 - LENGTH_TOLERANCE), Math.min(...lengths));
-		if (!isUnequal && !exceeds(LEAST_AREA_MM2, Math.min(...areas))) return;
+		if (!isUnequal && !exceeds(LEAST_AREA_MM2, areas[0]!)) return;
 		const names = listed(views.map(({ name }) => name));
 		const shares = listed(
 			views.map(

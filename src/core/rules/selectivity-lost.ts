@@ -3,9 +3,10 @@ import type { NodeIndex } from '#core/network';
 import { ampsText } from '#core/units';
 import { defineRule } from './define.ts';
 import { deviceNames, devicesOf, type DeviceBranch } from './device-limits.ts';
+import { greatest, least } from './extremes.ts';
 import { secondsText } from './fault-words.ts';
 import { groupBy } from './group-by.ts';
-import { sources } from './conductor-words.ts';
+import { exceeds, sources } from './conductor-words.ts';
 import { partSubject, subjects } from './subjects.ts';
 import { derived, derivedOf, gathered, ofForm } from './watch.ts';
 import { deviceZones } from './wiring.ts';
@@ -74,7 +75,7 @@ export const selectivityLost = defineRule({
 				.sort()
 				.join()
 		).values()) {
-			const worst = alike.reduce((a, b) => (margin(b) > margin(a) ? b : a));
+			const worst = greatest(alike, margin)!;
 			const quickest = worst.upstream[0]!;
 			const all = worst.upstream.map(({ branch }) => branch).sort((a, b) => a.index - b.index);
 			const nearer = alike.map((item) => item.nearer);
@@ -129,11 +130,11 @@ const lostOf = gathered(directedDevices, (study, { branch, from, into }): readon
 	const { ends, posts } = zoneEnds(study);
 	if (from === into || posts.has(into)) return [];
 	const shorts = (ends.get(into) ?? []).flatMap(({ positive }) => faults.short(positive, 'greatest') ?? []);
-	if (shorts.length === 0) return [];
-	const short = shorts.reduce((a, b) => (b.currentA < a.currentA ? b : a));
+	const short = least(shorts, ({ currentA }) => currentA);
+	if (!short) return [];
 	const amps = Math.abs(short.branchA(branch));
 	const opening = openingAt(branch.device, amps);
-	if (amps < CARRIES_ALL * short.currentA || !opening || opening.latestS === Infinity) return [];
+	if (exceeds(CARRIES_ALL * short.currentA, amps) || !opening || opening.latestS === Infinity) return [];
 	// No more than the whole short adds to what flows without it: most types are slow enough even for that.
 	const isQuick = ({ branch: other }: Directed): boolean => {
 		const most = openingAt(other.device, (Math.abs(faults.atRestA(other, 'greatest')) + short.currentA) * (1 + 1e-9));

@@ -50,7 +50,7 @@ export const shortCircuitCurrentUnknown = defineRule({
 
 	/** One report for all batteries; graver where an estimate too low by half would hide a fuse that bursts. */
 	*check(study) {
-		const unknown = study.network.batteries.filter(({ part }) => numberOf(study.part(part), 'faultResistanceMilliohm') === null);
+		const unknown = study.form.batteries.filter(({ part }) => numberOf(study.part(part), 'faultResistanceMilliohm') === null);
 		const judged = devicesOf(study).flatMap((branch) => judge(study, branch) ?? []);
 		if (unknown.length === 0 || judged.length === 0) return;
 		const parts = [...new Set(unknown.map(({ part }) => part))];

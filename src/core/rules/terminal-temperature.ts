@@ -3,6 +3,7 @@ import { ampsText, celsiusText } from '#core/units';
 import { amperageSource, exceeds } from './conductor-words.ts';
 import { amperageAs } from './amperage.ts';
 import { defineRuleForEach } from './define.ts';
+import { least } from './extremes.ts';
 import { numberOf } from './params.ts';
 import { conductorSubject, partSubject } from './subjects.ts';
 import { capital, partName } from './words.ts';
@@ -43,8 +44,8 @@ export const terminalTemperature = defineRuleForEach('conductors', {
 			const terminalC = numberOf(study.part(id), 'terminalC');
 			return terminalC === null ? [] : [{ id, terminalC }];
 		});
-		const weakest = ends.reduce<(typeof ends)[number] | null>((a, b) => (a && a.terminalC <= b.terminalC ? a : b), null);
-		if (!weakest || weakest.terminalC >= conductor.insulationC) return;
+		const weakest = least(ends, ({ terminalC }) => terminalC);
+		if (!weakest) return;
 		const columnC = INSULATION_C.findLast((c) => c <= weakest.terminalC) ?? INSULATION_C[0];
 		const cooler = amperageAs(study, view, { insulationC: columnC });
 		if (!exceeds(continuous.currentA, cooler.currentA)) return;

@@ -1,10 +1,11 @@
-import { compareGauges, gaugeText, resistanceOhm, thinnestGauge } from '#core/conductors';
+import { gaugeText, resistanceOhm, thinnestGauge } from '#core/conductors';
 import type { CaseId, Gauge } from '#core/diagram';
 import type { LoadBranch } from '#core/network';
 import type { Sourced } from '#core/tables';
 import { ampsText, percentText, voltsText } from '#core/units';
 import { deviceName, exceeds, lengthAssumptions } from './conductor-words.ts';
 import { defineRuleForEach } from './define.ts';
+import { greatest } from './extremes.ts';
 import { continuousLoadA, pathDrop, type PathDrop, type Step } from './path-drop.ts';
 import type { Severity } from './finding.ts';
 import { continuousCaseIds } from './stack-currents.ts';
@@ -126,8 +127,8 @@ function verdictOn({ profile }: Study, load: LoadBranch, drops: readonly CaseDro
 	const { criticalPercent, ordinaryPercent, ordinaryWarnPercent } = profile.drop;
 	const own = ({ drop }: CaseDrop) => (100 * drop.ownV) / drop.nominalV;
 	const whole = ({ drop }: CaseDrop) => (100 * drop.dropV) / drop.nominalV;
-	const worstOwn = drops.reduce((a, b) => (own(b) > own(a) ? b : a));
-	const worstWhole = drops.reduce((a, b) => (whole(b) > whole(a) ? b : a));
+	const worstOwn = greatest(drops, own)!;
+	const worstWhole = greatest(drops, whole)!;
 	const limit = load.critical ? criticalPercent : ordinaryPercent;
 	const message = load.critical ? 'critical' : 'ordinary';
 	if (exceeds(own(worstOwn), limit.value)) return { message, severity: 'error', percent: limit, worst: worstOwn };
@@ -142,7 +143,7 @@ function verdictOn({ profile }: Study, load: LoadBranch, drops: readonly CaseDro
 function largest(steps: readonly Step[], lostIn: (step: Step) => number): Step[] {
 	const [first, ...rest] = [...steps].sort((a, b) => Math.round((lostIn(b) - lostIn(a)) * 1e6));
 	if (!first) return [];
-	const twin = rest.find((step) => step.branch.kind === first.branch.kind && lostIn(step) > 0.75 * lostIn(first));
+	const twin = rest.find((step) => step.branch.kind === first.branch.kind && exceeds(lostIn(step), 0.75 * lostIn(first)));
 	return twin ? [first, twin] : [first];
 }
 
@@ -161,7 +162,7 @@ function ownRemedy(study: Study, most: readonly Step[], excessV: number): string
 	const savedV = (gauge: Gauge) =>
 		chosen.reduce((sum, { view, nowOhm, ownA }) => sum + ownA * (nowOhm - resistanceOhm({ gauge }, view.lengthM)), 0);
 	const { gauge: now } = first.view.conductor;
-	const gauge = thinnestGauge(now, (g) => compareGauges(g, now) > 0 && savedV(g) >= excessV);
+	const gauge = thinnestGauge(now, (g) => !exceeds(excessV, savedV(g)));
 	const names = listed(chosen.map(({ view }) => view.name));
 	return gauge
 		? `Use ${gaugeText(gauge)} for ${names}, or shorten ${chosen.length > 1 ? 'them' : 'it'}.`
