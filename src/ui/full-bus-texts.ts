@@ -1,7 +1,9 @@
 /** Sentences of the full-bus assistant, of the order of positions, and of sizing everything. */
+import { catalogue } from './language/catalogue.ts';
+
 const count = (n: number, one: string, many = `${one}s`): string => `${n} ${n === 1 ? one : many}`;
 
-export const fullBusTexts = {
+export const fullBusTexts = catalogue('full-bus', {
 	open: 'Find room for circuits…',
 	key: 'Find room for circuits on a bus',
 	openHint: 'Find room for more circuits on this bus (L)',
@@ -82,9 +84,9 @@ export const fullBusTexts = {
 	refusedHint: 'Tried as well, and why not.',
 	shortcuts: 'Short cuts that are never offered',
 	bar: (amps: string, rated: string) => `bar ${amps} of ${rated}`
-};
+});
 
-export const positionTexts = {
+export const positionTexts = catalogue('positions', {
 	open: 'Order the positions…',
 	openHint: 'Find the order of circuits that asks least of the bar',
 	title: (bus: string) => `Order of circuits on ${bus}`,
@@ -107,9 +109,9 @@ export const positionTexts = {
 	label: (bus: string) => `order the circuits on ${bus}`,
 	picture: (bus: string) => `How ${bus} would look`,
 	caption: 'Circuits on the bus, now and in the best order'
-};
+});
 
-export const sizingTexts = {
+export const sizingTexts = catalogue('sizing', {
 	open: 'Size everything…',
 	openHint: 'Least copper and the fuses to go with it (S)',
 	key: 'Size everything',
@@ -132,4 +134,4 @@ export const sizingTexts = {
 	label: 'size conductors and fuses',
 	pinConductor: 'Keep this size when everything is sized',
 	pinFuses: 'Keep its fuses when everything is sized'
-};
+});

@@ -1,5 +1,7 @@
 /** Sentences of handing over: packet, pictures, tables, print. */
-export const handoffTexts = {
+import { catalogue } from './language/catalogue.ts';
+
+export const handoffTexts = catalogue('handoff', {
 	open: 'Hand over',
 	hint: 'Save or print the packet: drawing, schedules, labels, tests',
 	title: 'Hand over',
@@ -62,4 +64,4 @@ export const handoffTexts = {
 		png: (reason: string) => `The PNG was not made. ${reason} Choose a smaller size, or save the SVG.`,
 		save: (reason: string) => `The file was not saved: ${reason}. The browser may be set to refuse downloads from this page.`
 	}
-};
+});

@@ -1,10 +1,11 @@
 /** Sentences of what looks behind the findings and figures: mends, acceptance, volts lost, explanations, lenses. */
 import type { RungKind } from '#core/explain';
 import type { Origin } from '#core/explain';
+import { catalogue } from './language/catalogue.ts';
 
 const count = (n: number, one: string, many = `${one}s`): string => `${n} ${n === 1 ? one : many}`;
 
-export const insightTexts = {
+export const insightTexts = catalogue('insight', {
 	mend: {
 		group: 'Ways to mend it',
 		mend: 'Mend',
@@ -134,4 +135,4 @@ export const insightTexts = {
 			`${name}: ${count === 0 ? 'no conductor' : count === 1 ? '1 conductor' : `${count} conductors`}`,
 		halo: 'Ringed on the drawing. A conductor is listed where this device is what limits a fault in it.'
 	}
-};
+});

@@ -1,6 +1,8 @@
 /** Sentences of keeping: the diagrams on this device, their versions, two tabs, and what may go wrong with them. */
 import type { Fault, FaultKind, News, VersionReason } from '#keeping';
 import { fixedText } from '#core/units';
+import { language } from './language/language.svelte.ts';
+import { catalogue } from './language/catalogue.ts';
 
 const count = (n: number, one: string, many = `${one}s`): string => `${n} ${n === 1 ? one : many}`;
 
@@ -43,7 +45,7 @@ const NEWS: Record<News['kind'], string> = {
 	'put-back': 'The diagram had gone from this device; it was put back from what is open here.'
 };
 
-export const keepingTexts = {
+export const keepingTexts = catalogue('keeping', {
 	state: {
 		kept: 'Kept',
 		keptHint: 'Every change is kept in this browser at once. Save writes a file.',
@@ -164,10 +166,10 @@ export const keepingTexts = {
 			mended: 'after mending'
 		} satisfies Record<VersionReason, string>
 	}
-};
+});
 
-const DATE = new Intl.DateTimeFormat(undefined, { dateStyle: 'medium', timeStyle: 'short' });
-export const dateText = (ms: number): string => DATE.format(ms);
+export const dateText = (ms: number): string =>
+	new Intl.DateTimeFormat(language.locale, { dateStyle: 'medium', timeStyle: 'short' }).format(ms);
 /** For file names: "2026-11-25". */
 export const dayText = (ms: number): string => new Date(ms).toISOString().slice(0, 10);
 export const bytesText = (bytes: number): string => (bytes < 1e6 ? `${Math.ceil(bytes / 1e3)} kB` : `${fixedText(bytes / 1e6, 1)} MB`);

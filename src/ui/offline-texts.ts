@@ -1,5 +1,7 @@
 /** Words of keeping the program itself on the device, and of what it is made of. */
-export const offlineTexts = {
+import { catalogue } from './language/catalogue.ts';
+
+export const offlineTexts = catalogue('offline', {
 	update: {
 		ready: 'A new version is ready. It is used when you load the page again.',
 		now: 'Load it now',
@@ -14,4 +16,4 @@ export const offlineTexts = {
 		licence: (licence: string) => `Licence: ${licence}`,
 		failed: 'The list could not be fetched. Load the page again when there is a network.'
 	}
-};
+});

@@ -1,14 +1,21 @@
 /** Sentences of what is done beside the system itself: a short tried out, readings compared, assembly ticked off. */
 import type { ReadingsOffer, ShortDevice, ShortOffer, SuspectOffer } from '#editor';
 import { ampsText, celsiusText, compactNumber, ohmsText, wattsText } from '#core/units';
+import { catalogue } from './language/catalogue.ts';
 
 const listed = (names: readonly string[]): string =>
 	names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
+export const timeTexts = catalogue('time', {
+	never: 'never',
+	after: (time: string) => `after ${time}`,
+	between: (from: string, to: string) => `between ${from} and ${to}`
+});
+
 /** Seconds in the unit that fits them: "7 ms", "0.5 s", "20 min". */
 export function timeText(seconds: number): string {
-	if (seconds === Infinity) return 'never';
+	if (seconds === Infinity) return timeTexts.never;
 	if (seconds >= 7200) return `${compactNumber(seconds / 3600, 2)} h`;
 	if (seconds >= 120) return `${compactNumber(seconds / 60, 2)} min`;
 	return seconds < 0.1 ? `${compactNumber(seconds * 1000, 2)} ms` : `${compactNumber(seconds, 2)} s`;
@@ -17,9 +24,9 @@ export function timeText(seconds: number): string {
 /** "between 7 and 68 ms", "between 20 ms and 0.5 s". */
 export function betweenText(fromS: number, toS: number): string {
 	const [from, to] = [timeText(fromS), timeText(toS)];
-	if (from === to) return `after ${from}`;
+	if (from === to) return timeTexts.after(from);
 	const [number, unit] = from.split(' ');
-	return `between ${unit === to.split(' ')[1] ? number : from} and ${to}`;
+	return timeTexts.between(unit === to.split(' ')[1] ? number! : from, to);
 }
 
 const throughText = ({ name, currentA, ratingA }: ShortDevice): string => `${ampsText(currentA)} through ${name}, ${ampsText(ratingA)}`;
@@ -45,7 +52,7 @@ function verdict({ openings, nearest, withoutCurve, clears }: ShortOffer): strin
 	return `${whole}${sure.length === 0 ? ' One of them ends the short; which, their bands do not say.' : ''}${unknown}`;
 }
 
-export const shortTexts = {
+export const shortTexts = catalogue('short', {
 	open: 'Drop a short here…',
 	openHint: 'Drop a short here, and see what opens (X)',
 	key: 'Drop a short at what is selected',
@@ -118,7 +125,7 @@ export const shortTexts = {
 	noneDark: 'No load is dark.',
 	mark: 'Show on the drawing',
 	withoutCurve: (names: string) => `No curve is known here for ${names}, so nothing is said of when it opens.`
-};
+});
 
 const mOhm = (ohms: number): string => ohmsText(ohms);
 
@@ -144,7 +151,7 @@ function suspectWords({ name, kind, between }: SuspectOffer): string {
 	}
 }
 
-export const readingTexts = {
+export const readingTexts = catalogue('reading', {
 	tab: 'Test readings',
 	intro:
 		'Bring about the case, measure between two studs, and type what the meter shows. Beside each stands the model’s value. The more studs are read, the surer the joint can be named.',
@@ -204,9 +211,9 @@ export const readingTexts = {
 	readNext: (name: string) => `Add ${name}`,
 	show: (name: string) => `Show ${name} on the drawing`,
 	showPlain: 'Show on the drawing'
-};
+});
 
-export const assemblyTexts = {
+export const assemblyTexts = catalogue('assembly', {
 	tab: 'Assembly order',
 	intro:
 		'One step after the other: nothing is live before its protection is in place. At a stop, measure, and go on only when it is right.',
@@ -226,12 +233,12 @@ export const assemblyTexts = {
 	failed: (reason: string) => `The order could not be made (${reason}).`,
 	kept: 'Ticks are kept in this browser, for this diagram.',
 	torqueSource: 'Torques are from the threads’ table; what a maker states goes first.'
-};
+});
 
-export const onSiteTexts = {
+export const onSiteTexts = catalogue('on-site', {
 	open: 'On site',
 	hint: 'Assembly order and test readings (O)',
 	key: 'Assembly order and test readings',
 	title: 'On site',
 	tabs: 'What is done on site'
-};
+});

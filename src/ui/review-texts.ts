@@ -1,7 +1,9 @@
 /** Sentences of links, remarks and revisions. */
+import { catalogue } from './language/catalogue.ts';
+
 const many = (count: number, one: string, more = `${one}s`): string => `${count} ${count === 1 ? one : more}`;
 
-export const shareTexts = {
+export const shareTexts = catalogue('share', {
 	title: 'Link',
 	about:
 		'The whole diagram in an address: whoever opens it looks at it read only, without an account or a server. Issued revisions stay here.',
@@ -35,9 +37,9 @@ export const shareTexts = {
 	noLink: 'There is no diagram in this address.',
 	noLinkHint: 'Copy the lines again from “Show it within another page”.',
 	counted: (count: number) => many(count, 'finding')
-};
+});
 
-export const reviewTexts = {
+export const reviewTexts = catalogue('review', {
 	title: 'Remarks',
 	counted: (open: number) => (open === 0 ? 'Remarks' : `Remarks ${open}`),
 	new: 'Pin a remark',
@@ -75,9 +77,9 @@ export const reviewTexts = {
 		`Took in ${many(count, 'remark')}${about !== here ? ` about “${about}”, which is called otherwise here` : ''}.`,
 	empty: 'Nobody has remarked anything. Send a link from Hand over; a reviewer pins remarks and sends them back as a file.',
 	emptyVisitor: 'Pin remarks to what should be looked at, save them, and send the file to the author.'
-};
+});
 
-export const revisionTexts = {
+export const revisionTexts = catalogue('revision', {
 	panels: 'Findings, remarks, changes',
 	open: 'Revisions…',
 	openHint: 'Issue a revision, look at earlier ones, and see what changed between them',
@@ -138,4 +140,4 @@ export const revisionTexts = {
 	retestStud: 'tighten, mark, measure under load',
 	retestConductor: 'pull its lugs, check polarity, measure under load',
 	signs: { added: 'added', changed: 'changed', moved: 'moved', removed: 'removed' }
-};
+});

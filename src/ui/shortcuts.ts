@@ -12,7 +12,7 @@ import { texts } from './texts.ts';
 import { dropDraft, hasDraft, isTyping } from './typing.ts';
 
 /** As shown in the help. */
-export const SHORTCUTS: readonly { readonly keys: readonly string[]; readonly text: string }[] = [
+export const shortcutList = (): readonly { readonly keys: readonly string[]; readonly text: string }[] => [
 	{ keys: ['Ctrl Z'], text: texts.edit.undo },
 	{ keys: ['Ctrl Shift Z', 'Ctrl Y'], text: texts.edit.redo },
 	{ keys: ['Ctrl S'], text: texts.file.save },

@@ -1,5 +1,7 @@
 /** Words of where parts stand, and of what was seen at each end of a conductor. */
-export const siteTexts = {
+import { catalogue } from './language/catalogue.ts';
+
+export const siteTexts = catalogue('site', {
 	site: 'Place and protection',
 	siteSummary: 'heat, water, vapour, covers',
 	joints: 'Lugs and joints',
@@ -11,4 +13,4 @@ export const siteTexts = {
 	solid: 'One solid wire, no strands',
 	noRules: 'No rule here looks at this',
 	noRule: (title: string, reason: string) => `${title}: not checked. ${reason}`
-};
+});

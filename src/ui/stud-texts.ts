@@ -1,5 +1,7 @@
 /** Sentences of the stud's view: elevation, plan, order, joints. */
-export const studTexts = {
+import { catalogue } from './language/catalogue.ts';
+
+export const studTexts = catalogue('stud', {
 	elevation: (name: string) => `${name} from the side, to scale`,
 	enlarge: 'Enlarge',
 	enlarged: (name: string) => `Stud ${name}`,
@@ -70,4 +72,4 @@ export const studTexts = {
 	torque: (least: string, greatest: string) => `${least} to ${greatest} N·m`,
 	torqueLabel: 'Torque',
 	torqueSource: '(usual on brass or tinned copper; common practice, no source. The maker’s figure goes first.)'
-};
+});

@@ -7,13 +7,14 @@ import { CAUTIONS } from '#core/reports';
 import type { Severity } from '#core/rules';
 import type { Confidence } from '#core/tables';
 import { celsiusText, millimetresText } from '#core/units';
+import { catalogue } from './language/catalogue.ts';
 
 type Craft = 'vehicle' | 'boat' | 'cabin';
 type Negative = 'bonded' | 'insulated';
 
 const count = (n: number, one: string, many = `${one}s`): string => `${n} ${n === 1 ? one : many}`;
 
-export const texts = {
+export const texts = catalogue('window', {
 	app: 'Wireworthy',
 	canvas: 'Drawing. Arrow keys move what is selected. The Outline tab lists the same things and can be read and used from the keyboard.',
 
@@ -459,4 +460,4 @@ export const texts = {
 		notLoaded: (reason: string) =>
 			`This part of the program could not be loaded (${reason}). Check the connection, close this and try again.`
 	}
-};
+});

@@ -1,7 +1,40 @@
 /** The window in German: fetched only where it is read. */
 import type { Catalogues } from '../language/language.svelte.ts';
+import { drawingDe, drawingKeyDe } from './drawing.ts';
+import { fullBusDe, positionDe, sizingDe } from './full-bus.ts';
+import { handoffDe } from './handoff.ts';
+import { insightDe } from './insight.ts';
+import { keepingDe } from './keeping.ts';
 import { languageDe } from './language.ts';
+import { offlineDe } from './offline.ts';
+import { shortDe, readingDe, assemblyDe, onSiteDe, timeDe } from './on-site.ts';
+import { shareDe, reviewDe, revisionDe } from './review.ts';
+import { siteDe } from './site.ts';
+import { studDe } from './stud.ts';
+import { useDe } from './use.ts';
+import { windowDe } from './window.ts';
 
 export const CATALOGUES: Catalogues = {
-	language: languageDe
+	assembly: assemblyDe,
+	drawing: drawingDe,
+	'drawing-keys': drawingKeyDe,
+	'full-bus': fullBusDe,
+	handoff: handoffDe,
+	insight: insightDe,
+	keeping: keepingDe,
+	language: languageDe,
+	offline: offlineDe,
+	'on-site': onSiteDe,
+	positions: positionDe,
+	reading: readingDe,
+	review: reviewDe,
+	revision: revisionDe,
+	share: shareDe,
+	short: shortDe,
+	site: siteDe,
+	sizing: sizingDe,
+	stud: studDe,
+	time: timeDe,
+	use: useDe,
+	window: windowDe
 };

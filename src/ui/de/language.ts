@@ -1,6 +1,7 @@
+import type { Translation } from './translation.ts';
 import type { languageTexts } from '../language/texts.ts';
 
-export const languageDe: typeof languageTexts = {
+export const languageDe: Translation<typeof languageTexts> = {
 	title: 'Sprache und Einheiten',
 	language: 'Sprache',
 	languageHint: 'Gilt in diesem Browser. Am Schaltplan ändert sich nichts.',

@@ -1,7 +1,8 @@
 /** The sentences of what arranges the drawing: lines, grid, areas, notes, pictures. */
 import type { AlignTo, DistributeAlong } from '#core/geometry';
+import { catalogue } from '../language/catalogue.ts';
 
-export const drawingTexts = {
+export const drawingTexts = catalogue('drawing', {
 	line: 'In line',
 	align: {
 		left: 'Left edges in line',
@@ -15,4 +16,4 @@ export const drawingTexts = {
 		across: 'Equal gaps from left to right',
 		down: 'Equal gaps from top to bottom'
 	} satisfies Record<DistributeAlong, string>
-};
+});

@@ -6,7 +6,29 @@ export const LANGUAGES = { en: 'English', de: 'Deutsch' } as const;
 export type LanguageId = keyof typeof LANGUAGES;
 
 /** One for each feature's sentences; every other language than English has a file for each. */
-export type CatalogueId = 'language';
+export type CatalogueId =
+	| 'assembly'
+	| 'drawing'
+	| 'drawing-keys'
+	| 'full-bus'
+	| 'handoff'
+	| 'insight'
+	| 'keeping'
+	| 'language'
+	| 'offline'
+	| 'on-site'
+	| 'positions'
+	| 'reading'
+	| 'review'
+	| 'revision'
+	| 'share'
+	| 'short'
+	| 'site'
+	| 'sizing'
+	| 'stud'
+	| 'time'
+	| 'use'
+	| 'window';
 
 export type Catalogues = Readonly<Record<CatalogueId, object>>;
 
@@ -31,6 +53,11 @@ class Language {
 	/** What is shown: differs from what was chosen while that is on its way. */
 	get shown(): LanguageId {
 		return this.#shown;
+	}
+
+	/** By which dates and numbers of this language are written: the device's own where it is of this language. */
+	get locale(): string {
+		return navigator.language.startsWith(this.#shown) ? navigator.language : this.#shown;
 	}
 
 	/** The texts of a feature in a language other than English. */

@@ -65,9 +65,8 @@ class QuantityChoice {
 
 /** The decimal mark goes with the language that is read, everything else with where the device is. */
 function usual(): Quantities {
-	const device = navigator.language;
-	const { decimal } = usualIn(language.chosen === null || device.startsWith(language.shown) ? device : language.shown);
-	return { ...usualIn(device), decimal };
+	const device = usualIn(navigator.language);
+	return language.chosen === null ? device : { ...device, decimal: usualIn(language.locale).decimal };
 }
 
 function kept(): Partial<Quantities> {

@@ -1,7 +1,8 @@
 /** Words of the table of operating cases and of the day's energy. */
 import type { CaseFigure } from '#core/explain';
+import { catalogue } from '../language/catalogue.ts';
 
-export const useTexts = {
+export const useTexts = catalogue('use', {
 	title: 'Operating cases and energy',
 	tabs: 'What to see',
 	cases: 'Operating cases',
@@ -44,6 +45,7 @@ export const useTexts = {
 		lasts: 'Lasts alone',
 		lastsWith: 'Lasts with its sources',
 		chart: (use: string, bring: string, usable: string) => `In a day ${use} are used and ${bring} brought; the bank may give ${usable}.`,
+		days: (days: string) => `${days} days`,
 		noLimit: 'without end',
 		nothing: 'no use given yet',
 		begin:
@@ -62,4 +64,4 @@ export const useTexts = {
 		keptForEngine: 'kept to start an engine: not counted',
 		show: 'Show the finding'
 	}
-};
+});

@@ -1,0 +1,77 @@
+import type { Translation } from './translation.ts';
+import type { studTexts } from '../stud-texts.ts';
+
+export const studDe: Translation<typeof studTexts> = {
+	elevation: (name) => `${name} von der Seite, maßstäblich`,
+	enlarge: 'Vergrößern',
+	enlarged: (name) => `Bolzen ${name}`,
+	case: 'Ströme',
+	hottest: 'jede Verbindungsstelle in ihrem heißesten Fall',
+	howTo: 'Eine Lage ziehen ordnet um; mit der Tastatur verschiebt Alt mit ↑ oder ↓ die gewählte Lage.',
+	layer: (label, place, of) => `${label}, ${place} von ${of} ab der Auflage`,
+	layerFixed: (label) => `${label}, angenommen`,
+	layerFindings: (numbers) => `, siehe ${numbers.length === 1 ? 'Befund' : 'Befunde'} ${numbers.join(', ')} unten`,
+	layers: 'Lagen, von der Mutter bis zur Auflage',
+	moved: (label, place, of) => `${label} ist jetzt ${place} von ${of} ab der Auflage.`,
+	atEnd: (label, end) => (end === 'top' ? `${label} liegt schon obenauf.` : `${label} liegt schon auf der Auflage.`),
+	notOrderable: 'Dies ist nur angenommen. Erst Scheibe oder Mutter auflegen, dann verschieben.',
+
+	preview: 'Hier losgelassen',
+	previewFine: 'Kein Befund kommt oder geht.',
+	previewWait: 'Wird geprüft …',
+	drop: 'Loslassen legt sie hier ab; Escape legt sie zurück.',
+	wouldCome: 'Kommt',
+	wouldGo: 'Geht',
+
+	findings: 'Befunde an diesem Bolzen',
+
+	arrange: 'Diesen Bolzen ordnen',
+	arrangeTitle: (name) => `${name} ordnen`,
+	arranging: 'Die beste Reihenfolge wird gesucht …',
+	arrangeFailed: (reason) => `Die beste Reihenfolge ließ sich nicht ermitteln (${reason}).`,
+	isBest: 'Die Reihenfolge ist schon die beste: der größte Strom zuunterst, Scheiben und Mutter obenauf.',
+	before: 'Wie gezeichnet',
+	after: 'Geordnet',
+	heat: (drawnW, bestW) => `Wärme in den Verbindungsstellen: ${drawnW} wie gezeichnet, ${bestW} geordnet.`,
+	apply: 'So ordnen',
+	applied: (name) => `${name} ordnen`,
+	cannot: 'Mit keiner Reihenfolge passt es:',
+	reliefs: 'Was helfen würde:',
+	keep: 'So lassen',
+
+	joints: 'Verbindungsstellen, ab der Auflage',
+	joint: 'Zwischen',
+	jointOf: (below, above) => `${below} – ${above}`,
+	current: 'Strom',
+	resistance: 'Widerstand',
+	drop_: 'Spannungsfall',
+	heatColumn: 'Wärme',
+	seat: 'Auflage',
+	total: (watts) => `${watts} zusammen`,
+	estimate:
+		'Schätzwerte für saubere Flächen beim richtigen Drehmoment: übliche Praxis, keine Quelle. Eine matte Fläche hat ein Mehrfaches des Widerstands.',
+	noCurrents: 'Ströme erscheinen, sobald der Schaltplan berechnet ist.',
+
+	plan: (name) => `${name} von oben, maßstäblich`,
+	planTitle: 'Von oben',
+	room: 'Abgehende Kabel',
+	roomOf: (cable, side) => `${cable}, ${side}`,
+	sides: { north: 'nach oben', south: 'nach unten', west: 'nach links', east: 'nach rechts' },
+	bend: 'Biegung, innen',
+	wall: 'Frei bis zur Wand',
+	cableColumn: 'Kabel',
+	gap: (stud, gap) => `${gap} Luft zu den Kabelschuhen auf ${stud}`,
+	overlap: (stud, by) => `überdeckt die Kabelschuhe auf ${stud} um ${by}`,
+	fan: (degrees) => `Kabel, die zur selben Seite abgehen, kommen an den Hülsen vorbei, wenn sie um ${degrees}° gefächert werden.`,
+	planSource:
+		'Kabelschuhe, Kabel und Biegungen (vier Kabeldurchmesser, sechs im Mantel) nach üblicher Praxis, keine Quelle; Hersteller weichen ab.',
+	noCover: 'Eine Abdeckung ist nicht angegeben; ob sie schließt, wird nicht geprüft.',
+	coverCloses: (top, height) => `Die Abdeckung schließt: Mutter bei ${top}, Abdeckung bei ${height}.`,
+	coverOpen: (top, height) => `Die Abdeckung schließt nicht: Mutter bei ${top}, Abdeckung bei ${height}, und 2 mm Luft sind verlangt.`,
+	slotPasses: (cable, slot) => `passt durch den Schlitz (${cable} in ${slot})`,
+	slotFails: (cable, slot) => `zu dick für den Schlitz (${cable}, Schlitz ${slot})`,
+
+	torque: (least, greatest) => `${least} bis ${greatest} N·m`,
+	torqueLabel: 'Drehmoment',
+	torqueSource: '(üblich auf Messing oder verzinntem Kupfer; übliche Praxis, keine Quelle. Die Angabe des Herstellers geht vor.)'
+};
