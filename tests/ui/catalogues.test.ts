@@ -1,7 +1,7 @@
 /** Every sentence of the window is in a catalogue, and every catalogue speaks each language. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { parse } from 'svelte/compiler';
-import { afterEach, describe, expect, test } from 'vitest';
+import { afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { CATALOGUES } from '../../src/ui/de/index.ts';
 import { language } from '../../src/ui/language/language.svelte.ts';
 
@@ -49,6 +49,7 @@ const DATA = ['⟦one⟧', '⟦two⟧', '⟦three⟧', '⟦four⟧'];
 /** The same in every language: names, units and signs. */
 const UNTRANSLATED = /^"(?:Wireworthy|AWG|mm²|Name|Orange|Link|…|–|Revision)"$/;
 
+beforeAll(() => language.begin({ de: () => import('../../src/ui/de/index.ts') }));
 afterEach(() => language.choose('en'));
 
 describe('German', async () => {

@@ -32,9 +32,8 @@ export type CatalogueId =
 
 export type Catalogues = Readonly<Record<CatalogueId, object>>;
 
-const OTHERS: Readonly<Record<Exclude<LanguageId, 'en'>, () => Promise<{ readonly CATALOGUES: Catalogues }>>> = {
-	de: () => import('../de/index.ts')
-};
+/** How the texts of each other language are fetched. Given from outside, since they may use what is written in English. */
+export type OtherLanguages = Readonly<Record<Exclude<LanguageId, 'en'>, () => Promise<{ readonly CATALOGUES: Catalogues }>>>;
 
 const KEY = 'wireworthy-language';
 const isLanguage = (value: unknown): value is LanguageId => typeof value === 'string' && Object.hasOwn(LANGUAGES, value);
@@ -44,6 +43,7 @@ class Language {
 	#chosen = $state<LanguageId | null>(null);
 	#shown = $state<LanguageId>('en');
 	#catalogues = $state.raw<Catalogues | null>(null);
+	#others: OtherLanguages | null = null;
 
 	/** What was chosen; null when it is the device's. */
 	get chosen(): LanguageId | null {
@@ -66,7 +66,8 @@ class Language {
 	}
 
 	/** As on the last visit, or as the device. Never fails: without its texts the window stays English. */
-	async begin(): Promise<void> {
+	async begin(others: OtherLanguages): Promise<void> {
+		this.#others = others;
 		const kept = remembered(KEY);
 		this.#chosen = isLanguage(kept) ? kept : null;
 		await this.#show(this.#chosen ?? ofDevice()).catch(() => {});
@@ -80,7 +81,7 @@ class Language {
 	}
 
 	async #show(id: LanguageId): Promise<void> {
-		const catalogues = id === 'en' ? null : (await OTHERS[id]()).CATALOGUES;
+		const catalogues = id === 'en' ? null : (await this.#others![id]()).CATALOGUES;
 		this.#catalogues = catalogues;
 		this.#shown = id;
 		document.documentElement.lang = id;
