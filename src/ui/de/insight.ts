@@ -86,7 +86,7 @@ export const insightDe: Translation<typeof insightTexts> = {
 		off: 'Einfärbung ausschalten',
 		waiting: 'Farben erscheinen, sobald geprüft ist.',
 		about: 'Was gezeigt wird',
-		source: (limits, source) => `Aus ${limits}: ${source}.`,
+		opens: 'Jedes Band lässt sich öffnen: wo es beginnt, warum dort, und was darin liegt.',
 		silent: 'Eine dünne graue Linie: dazu sagt die Einfärbung nichts.',
 		folded: 'Den Bereich schließen, um die Stufen zu sehen.',
 		counted: (n) => count(n, 'Leiter', 'Leiter')

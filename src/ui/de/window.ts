@@ -363,6 +363,7 @@ export const windowDe: Translation<typeof texts> = {
 		parts: (n) => count(n, 'Teil', 'Teile'),
 		conductors: (n) => count(n, 'Leiter', 'Leiter'),
 		selected: (n) => `${n} ausgewählt`,
+		countsHint: 'Was auf der Zeichnung ist, eines nach dem anderen',
 		caution: 'Eine Zeichenhilfe, keine Abnahme.',
 		cautionMore: 'Vorsicht'
 	},
