@@ -3,12 +3,18 @@
  * measured, parsed and validated before a single value of it is used.
  */
 import * as z from 'zod';
-import { fragmentOf, FragmentSchema, type Diagram, type Fragment, type PartId } from '#core/diagram';
+import { fragmentOf, FragmentSchema, gate, type Diagram, type Fragment, type Gate, type PartId } from '#core/diagram';
 import { messages } from './messages.ts';
 
 const FORMAT = 'wireworthy-fragment';
-/** A thousand parts with their conductors are about half a megabyte. */
-const MAX_CHARACTERS = 4_000_000;
+const GATE: Gate = {
+	format: FORMAT,
+	thing: 'a piece of a diagram',
+	// A thousand parts with their conductors are about half a megabyte.
+	characters: 4_000_000,
+	values: 800_000,
+	remedy: ''
+};
 
 const EnvelopeSchema = z.strictObject({ format: z.literal(FORMAT), version: z.literal(1), fragment: FragmentSchema });
 
@@ -18,16 +24,17 @@ export const fragmentText = (diagram: Diagram, parts: readonly PartId[]): string
 export type ReadFragment = { readonly fragment: Fragment } | { readonly problem: string };
 
 export function readFragment(text: string): ReadFragment {
-	if (text.trim() === '') return { problem: messages.nothingToPaste };
-	if (text.length > MAX_CHARACTERS) return { problem: messages.tooLarge };
-	if (!text.includes(FORMAT)) return { problem: messages.notAFragment };
-	let json: unknown;
-	try {
-		json = JSON.parse(text);
-	} catch {
-		return { problem: messages.notAFragment };
-	}
-	const read = EnvelopeSchema.safeParse(json);
+	const passed = gate(text, GATE);
+	if (!passed.ok)
+		return {
+			problem:
+				passed.reason === 'empty'
+					? messages.nothingToPaste
+					: passed.reason === 'large' || passed.reason === 'many'
+						? messages.tooLarge
+						: messages.notAFragment
+		};
+	const read = EnvelopeSchema.safeParse(passed.raw);
 	return read.success ? { fragment: read.data.fragment } : { problem: messages.brokenFragment(firstIssue(read.error)) };
 }
 

@@ -1,6 +1,6 @@
 /** Everything at once, as one file: all diagrams with their versions. Undo steps stay behind. */
 import * as z from 'zod';
-import { parseDiagram, unsafeKey, type Diagram, type Problem } from '#core/diagram';
+import { gate, parseDiagram, type Diagram, type Gate, type Problem } from '#core/diagram';
 import type { Cabinet } from './cabinet.ts';
 import { sealVersion, type VersionReason } from './records.ts';
 import { addDiagram, readKept } from './tidy.ts';
@@ -84,21 +84,18 @@ export async function readArchive(file: Blob): Promise<ArchiveRead> {
 	return archiveIn(await file.text());
 }
 
+const GATE: Gate = {
+	format: ARCHIVE_FORMAT,
+	thing: 'a file of all diagrams',
+	characters: ARCHIVE_LIMIT,
+	values: 40_000_000,
+	remedy: 'Choose a file exported by this program; a single diagram is opened with "Open".'
+};
+
 function archiveIn(text: string): ArchiveRead {
-	let raw: unknown;
-	try {
-		raw = JSON.parse(text.replace(/^\uFEFF/, ''));
-	} catch {
-		return refuse('The file could not be read.', 'It is not JSON, or was cut short.', 'Choose a file exported by this program.');
-	}
-	const unsafe = unsafeKey(raw);
-	if (unsafe !== null)
-		return refuse(
-			`The file uses the name "${unsafe.split('.').at(-1)}", which is reserved.`,
-			'Such a name could change how the program behaves, so the file is not read.',
-			'Do not use this file if you do not know where it comes from.'
-		);
-	const parsed = Archive.safeParse(raw);
+	const passed = gate(text, GATE);
+	if (!passed.ok) return passed;
+	const parsed = Archive.safeParse(passed.raw);
 	if (!parsed.success)
 		return refuse(
 			'The file does not hold exported diagrams.',

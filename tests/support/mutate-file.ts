@@ -126,14 +126,19 @@ function spoilText(text: string, random: Random): string {
 	}
 }
 
-/** The file's text with one to five faults in it, the same for the same chance. */
+const someFaults = (random: Random): number => (random() < 0.5 ? 1 : 1 + below(random, 5));
+
+/** Text of any kind with one to five faults in it, the same for the same chance. */
+export function mutatedText(text: string, random: Random, faults = someFaults(random)): string {
+	let spoilt = text;
+	for (let fault = 0; fault < faults && spoilt !== ''; fault += 1) spoilt = spoilText(spoilt, random);
+	return spoilt;
+}
+
+/** A file of JSON with one to five faults in it. */
 export function mutated(text: string, random: Random): string {
-	const faults = random() < 0.5 ? 1 : 1 + below(random, 5);
-	if (random() < 0.3) {
-		let spoilt = text;
-		for (let fault = 0; fault < faults && spoilt !== ''; fault += 1) spoilt = spoilText(spoilt, random);
-		return spoilt;
-	}
+	const faults = someFaults(random);
+	if (random() < 0.3) return mutatedText(text, random, faults);
 	const root: unknown = JSON.parse(text);
 	for (let fault = 0; fault < faults; fault += 1) spoilValue(root, random);
 	return JSON.stringify(root);

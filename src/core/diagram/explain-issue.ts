@@ -93,7 +93,8 @@ function valueAt(raw: unknown, path: readonly PropertyKey[]): unknown {
 	return value;
 }
 
-function shown(value: unknown): string {
+/** A value in a few words. */
+export function shown(value: unknown): string {
 	if (value === undefined) return 'nothing';
 	if (Array.isArray(value)) return 'a list';
 	if (typeof value === 'object' && value !== null) return 'an object';

@@ -49,6 +49,7 @@ export { FragmentSchema, fragmentOf, insertedIds, type Fragment, type InsertedId
 export { parseDiagram, SIZE_LIMIT, type ParseResult } from './parse.ts';
 export { explainIssues } from './explain-issue.ts';
 export type { Problem } from './problem.ts';
+export { gate, type Gate, type GateReason, type Passed } from './gate.ts';
 export { unsafeKey } from './unsafe-keys.ts';
 export {
 	PICTURE_PIXEL_LIMIT,

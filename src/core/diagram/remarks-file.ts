@@ -1,12 +1,11 @@
 /** What a reviewer sends back: remarks and what they are about, and nothing that could change the drawing. */
 import * as z from 'zod';
 import { explainIssues } from './explain-issue.ts';
+import { gate, type Gate } from './gate.ts';
 import type { Problem } from './problem.ts';
 import { Id, RemarkSchema, type Remark } from './schema.ts';
-import { unsafeKey } from './unsafe-keys.ts';
 
 export const REMARKS_FORMAT = 'wireworthy-remarks';
-const SIZE_LIMIT = 2_000_000;
 const MOST_REMARKS = 2000;
 
 const RemarksFileSchema = z.strictObject({
@@ -27,28 +26,19 @@ export type RemarksResult = { readonly ok: true; readonly file: RemarksFile } | 
 export const remarksFile = (about: RemarksFile['about'], remarks: Readonly<Record<string, Remark>>): string =>
 	`${JSON.stringify({ format: REMARKS_FORMAT, version: 1, about, remarks }, null, '\t')}\n`;
 
+const GATE: Gate = {
+	format: REMARKS_FORMAT,
+	thing: 'a file of remarks',
+	characters: 2_000_000,
+	values: 100_000,
+	remedy: 'Choose the file of remarks that the reviewer saved from this program.'
+};
+
 /** Reads it. Never throws. */
 export function parseRemarks(text: string): RemarksResult {
-	const refused = (what: string, why: string, path = ''): RemarksResult => ({
-		ok: false,
-		problem: { path, what, why, remedy: 'Choose the file of remarks that the reviewer saved from this program.' }
-	});
-	if (text.length > SIZE_LIMIT) return refused('This file is too large for remarks.', 'It is probably another kind of file.');
-	let raw: unknown;
-	try {
-		raw = JSON.parse(text.startsWith('\uFEFF') ? text.slice(1) : text);
-	} catch {
-		return refused('This is not a file of remarks.', 'It is not JSON, or was cut short.');
-	}
-	if (typeof raw !== 'object' || raw === null || (raw as { format?: unknown }).format !== REMARKS_FORMAT)
-		return refused('This is not a file of remarks.', `Such a file begins with "format": "${REMARKS_FORMAT}", and this one does not.`);
-	const unsafe = unsafeKey(raw);
-	if (unsafe !== null)
-		return refused(
-			`The file uses the name "${unsafe.split('.').at(-1)}", which is reserved.`,
-			'It could change how the program behaves.',
-			unsafe
-		);
+	const passed = gate(text, GATE);
+	if (!passed.ok) return passed;
+	const { raw } = passed;
 	const parsed = RemarksFileSchema.safeParse(raw);
 	if (parsed.success) return { ok: true, file: parsed.data };
 	const [first] = explainIssues(raw, parsed.error.issues);

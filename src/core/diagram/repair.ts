@@ -9,7 +9,7 @@ import { has } from './ids.ts';
 import { hostsOf } from './mounts.ts';
 import { conductorName, count, partName } from './names.ts';
 import type { Diagram, StackItem } from './schema.ts';
-import { ENDS, landedOn, sameItem } from './stack.ts';
+import { ENDS, landedByStud, sameItem } from './stack.ts';
 import { sameTerminal, terminalRef } from './stud-key.ts';
 
 /** Kind of the placeholder for a part that a file names but does not contain; no definition has it. */
@@ -78,9 +78,11 @@ function dropBrokenMounts(draft: Draft<Diagram>, notes: string[]): void {
 }
 
 function dropStrayItems(draft: Draft<Diagram>, notes: string[]): void {
+	if (Object.keys(draft.stacks).length === 0) return;
+	const byStud = landedByStud(draft);
 	for (const [key, stack] of Object.entries(draft.stacks)) {
 		const { part, terminal } = terminalRef(key);
-		const landed = landedOn(draft, key);
+		const landed = byStud.get(key) ?? [];
 		const belongs = (item: StackItem, index: number) =>
 			item.kind === 'lug' || item.kind === 'block'
 				? landed.some((other) => sameItem(other, item)) && stack.findIndex((other) => sameItem(other, item)) === index

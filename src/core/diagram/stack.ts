@@ -25,6 +25,21 @@ export function landedOn(diagram: Diagram, key: StudKey): StackItem[] {
 	return landed;
 }
 
+/** What `landedOn` says of each stud on which anything lands, found in one walk. */
+export function landedByStud({ conductors, mounts }: Pick<Diagram, 'conductors' | 'mounts'>): Map<StudKey, StackItem[]> {
+	const byStud = new Map<StudKey, StackItem[]>();
+	const land = (key: StudKey, item: StackItem) => {
+		const there = byStud.get(key);
+		if (there) there.push(item);
+		else byStud.set(key, [item]);
+	};
+	for (const [conductor, ends] of Object.entries(conductors)) {
+		for (const end of ENDS) land(studKey(ends[end]), { kind: 'lug', conductor, end });
+	}
+	for (const [block, host] of Object.entries(mounts)) land(studKey(host), { kind: 'block', block });
+	return byStud;
+}
+
 /** Lays something on a stud whose order is kept, under the washers and nut that close it. */
 export function layOn(draft: Draft<Diagram>, key: StudKey, item: StackItem): void {
 	if (!has(draft.stacks, key)) return;

@@ -23,6 +23,9 @@ export function voltsFromText(text: string): number | undefined {
 /** Minus signs and spaces are typed in several ways. */
 export const plainName = (name: string): string => name.trim().toLowerCase().replace(/[−–]/g, '-').replace(/\s+/g, ' ');
 
+/** Characters read of what is pasted: thousands of rows. */
+const LONGEST = 200_000;
+
 /**
  * @param studs by name as on the drawing
  * @returns rows in order, and the lines that could not be read
@@ -34,7 +37,10 @@ export function pastedRows(
 	const byName = new Map(studs.map(({ ref, name }) => [plainName(name), ref]));
 	const rows: PastedRow[] = [];
 	const left: string[] = [];
-	for (const line of text.split(/\r?\n/).filter((one) => one.trim() !== '')) {
+	for (const line of text
+		.slice(0, LONGEST)
+		.split(/\r?\n/)
+		.filter((one) => one.trim() !== '')) {
 		const cells = line.split(/[;\t]/).map((cell) => cell.trim());
 		const volts = voltsFromText(cells.at(-1)!);
 		const leads = cells.slice(0, -1).map((name) => byName.get(plainName(name)));

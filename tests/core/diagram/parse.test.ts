@@ -79,7 +79,9 @@ describe('text that is not JSON', () => {
 		expect(problem('{').path).toBe('line 1, column 2');
 	});
 	test('a file beyond the size limit is not even read', () => {
-		expect(problem(' '.repeat(SIZE_LIMIT + 1)).what).toBe('This file has 20 million characters; at most 20 million are read.');
+		expect(problem(' '.repeat(SIZE_LIMIT + 1)).what).toBe(
+			'This file is too large: it has 20,000,001 characters, and at most 20,000,000 are read.'
+		);
 	});
 });
 

@@ -130,11 +130,11 @@ suite('a file of parts', () => {
 	};
 
 	test.each<[string, string, RegExp]>([
-		['nothing', '', /not a file of parts/],
+		['nothing', '', /empty/],
 		['half a file', text.slice(0, 80), /cut short/],
 		['a diagram', '{"format": "wireworthy-diagram"}', /not a file of parts/],
 		['too much', `"${'x'.repeat(2_000_000)}"`, /too large/],
-		['a deep nest', '['.repeat(200_000), /not a file of parts/],
+		['a deep nest', '['.repeat(200_000), /not JSON/],
 		['a reserved name', text.replace('"name": "Heater"', '"__proto__": {"x": 1}'), /reserved/],
 		['a reserved id', spoilt(({ parts }) => ((parts[0]!['studs'] as { id: string }[])[0]!.id = 'constructor')), /reserved/],
 		['a later version', spoilt((raw) => (raw['version'] = 2)), /version/],

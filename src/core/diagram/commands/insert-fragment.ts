@@ -1,9 +1,11 @@
 import * as z from 'zod';
 import { defineCommand } from '../command.ts';
 import { copyOf } from '../copy.ts';
+import { emptyDiagram } from '../empty.ts';
 import { FragmentSchema, renamed } from '../fragment.ts';
 import { has } from '../ids.ts';
 import { count, firstReason } from '../names.ts';
+import { repair } from '../repair.ts';
 import { PointSchema } from '../schema.ts';
 import { terminalRef } from '../stud-key.ts';
 import { DRAWING_LIMIT_MM, insideDrawing } from './limits.ts';
@@ -19,7 +21,8 @@ export const insertFragment = defineCommand({
 
 	label: ({ fragment }) => `paste ${count(Object.keys(fragment.parts).length, 'part')}`,
 
-	refuse(_, { fragment: { parts, conductors, mounts, stacks }, by }) {
+	refuse(_, { fragment, by }) {
+		const { parts, conductors, mounts, stacks } = fragment;
 		if (Object.keys(parts).length === 0) return 'There is nothing to paste.';
 		const named = [
 			...Object.values(conductors).flatMap(({ from, to }) => [from.part, to.part]),
@@ -38,7 +41,9 @@ export const insertFragment = defineCommand({
 				insideDrawing({ x: x + by.x, y: y + by.y })
 					? null
 					: `There it would be beyond the edge of the drawing, which reaches ${DRAWING_LIMIT_MM / 1000} m each way.`
-			)
+			),
+			// What would be mended when the diagram is read again would cost its steps of undo then.
+			...repair({ ...emptyDiagram(), ...fragment }).notes.map((note) => `What was copied is damaged. ${note}`)
 		]);
 	},
 
@@ -50,6 +55,6 @@ export const insertFragment = defineCommand({
 			draft.conductors[id] = { ...conductor, bends };
 		}
 		Object.assign(draft.mounts, mounts);
-		Object.assign(draft.stacks, stacks);
+		Object.assign(draft.stacks, Object.fromEntries(Object.entries(stacks).filter(([, stack]) => stack.length > 0)));
 	}
 });
