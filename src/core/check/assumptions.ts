@@ -1,11 +1,11 @@
 import { ASSUMED_LENGTH_M } from '#core/network';
-import { listed, type Finding, type Study } from '#core/rules';
+import { derived, gathered, listed, type Finding, type Study } from '#core/rules';
 import { metresText } from '#core/units';
 
 /** Values used because the diagram does not give them, in words. */
-export function assumptionsOf({ conductors, stacks }: Study, findings: readonly Finding[]): string[] {
-	const lengths = conductors.filter(({ lengthAssumed }) => lengthAssumed).map(({ name }) => name);
-	const closed = stacks.filter(({ hardwareAssumed }) => hardwareAssumed).length;
+export function assumptionsOf(study: Study, findings: readonly Finding[]): string[] {
+	const lengths = withoutLength(study);
+	const closed = closedByAssumption(study);
 	return [
 		...new Set([
 			...(lengths.length > 0 ? [`${metresText(ASSUMED_LENGTH_M)} of length for ${listed(lengths)}.`] : []),
@@ -16,3 +16,11 @@ export function assumptionsOf({ conductors, stacks }: Study, findings: readonly 
 		])
 	];
 }
+
+/** Names of conductors whose length is assumed. */
+const withoutLength = gathered(
+	(study) => study.conductors,
+	(_, { lengthAssumed, name }) => (lengthAssumed ? [name] : [])
+);
+
+const closedByAssumption = derived(({ stacks }) => stacks.filter(({ hardwareAssumed }) => hardwareAssumed).length);

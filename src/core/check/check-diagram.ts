@@ -1,5 +1,5 @@
 import type { Diagram } from '#core/diagram';
-import { createMemory, type Memory } from '#core/memory';
+import { createMemory, keptRecord, type Memory } from '#core/memory';
 import { buildStudy, holdBack, RULES, runRules, type Study } from '#core/rules';
 import { assumptionsOf } from './assumptions.ts';
 import { figuresOfAll } from './figures.ts';
@@ -23,13 +23,16 @@ export function checkStudy(study: Study): CheckResult {
 		conductors: figuresOfAll(study),
 		studV: studVolts(study),
 		studFaultA: studFaults(study),
-		studPole: studPoles(study.network),
-		studLostV: study.memory.keep('volts lost', [study.cases], () => studVoltsLost(study)),
-		stacks: study.memory.keep('sentences', [study.stacks], () =>
-			Object.fromEntries(study.stacks.map(({ key, sentence }) => [key, sentence]))
-		),
+		studPole: studPoles(study.form),
+		studLostV: study.memory.keep('volts lost', [study.cases, study.form.nodeOf], () => studVoltsLost(study)),
+		stacks: study.memory.keep('sentences', [study.stacks], () => sentencesOf(study)),
 		notChecked: notChecked(study, heldBack),
 		assumptions: assumptionsOf(study, findings),
 		profileName: study.profile.name
 	};
+}
+
+function sentencesOf({ stacks, memory }: Study): CheckResult['stacks'] {
+	const keys = stacks.map(({ key }) => key);
+	return keptRecord(memory, 'sentences by key', keys, (place) => stacks[place]!.sentence);
 }

@@ -1,7 +1,8 @@
-import type { PartId } from '#core/diagram';
+import type { ConductorId, PartId } from '#core/diagram';
+import { keptRecord } from '#core/memory';
 import { formOf } from '#core/network';
 import type { LetThrough } from '#core/protection';
-import { deviceName, type ConductorView, type Study } from '#core/rules';
+import { deviceName, gathered, type ConductorView, type Study } from '#core/rules';
 import { workingTemperatureC } from '#core/conductors';
 import { ampsText } from '#core/units';
 import { faultCurrentA } from './fault-currents.ts';
@@ -9,22 +10,21 @@ import type { CheckResult, ConductorFigures, EndProtection } from './types.ts';
 
 /** By conductor; those of a conductor that nothing has changed about are the ones before. */
 export function figuresOfAll(study: Study): CheckResult['conductors'] {
-	const { conductors, profile, parts, memory } = study;
-	const endOf = endsOf(study);
-	const figures = memory.keepEach(
-		'figures',
-		conductors.map(({ id }) => id),
-		(id, i) => {
-			const view = conductors[i]!;
-			const { a, b } = view.branch;
-			return [view, study.protection(id), faultCurrentA(study, a), faultCurrentA(study, b), profile, parts];
-		},
-		(_, i) => conductorFigures(study, conductors[i]!, endOf)
+	const { conductors, memory } = study;
+	const figures = figuresOfEach(study);
+	return memory.keep('figures of all', [figures, idsOf(study)], () =>
+		keptRecord(memory, 'figures by id', idsOf(study), (place) => figures[place]!)
 	);
-	return memory.keep('figures of all', [figures, conductors], () =>
-		Object.fromEntries(figures.map((each, i) => [conductors[i]!.id, each]))
-	);
+
+	function idsOf({ form }: Study): readonly ConductorId[] {
+		return memory.keep('ids of conductors', [formOf(form)], () => conductors.map(({ id }) => id));
+	}
 }
+
+const figuresOfEach = gathered(
+	(study) => study.conductors,
+	(study, view): readonly ConductorFigures[] => [conductorFigures(study, view, endsOf(study))]
+);
 
 function conductorFigures(
 	study: Study,
@@ -62,7 +62,7 @@ function conductorFigures(
 
 /** One answer for each let-through: returns on common loops share them, and large systems have many devices. */
 function endsOf(study: Study): (letThrough: LetThrough) => EndProtection {
-	const known = study.memory.keep('ends', [formOf(study.network), study.parts], () => new Map<LetThrough, EndProtection>());
+	const known = study.memory.keep('ends', [formOf(study.form), study.parts], () => new Map<LetThrough, EndProtection>());
 	return (letThrough) => {
 		let end = known.get(letThrough);
 		if (!end) known.set(letThrough, (end = endProtection(study, letThrough)));

@@ -1,5 +1,5 @@
 import { isProfileId, unknownNumbers } from '#core/profiles';
-import { listed, type Study } from '#core/rules';
+import { derived, listed, type Study } from '#core/rules';
 
 /** What no version of these rules looks at, whatever the diagram. */
 const NEVER: readonly string[] = [
@@ -38,32 +38,32 @@ function profileText({ diagram, profile }: Study): string[] {
 		: [`The rules of profile “${diagram.profile}”: this version does not know it and used “${profile.name}” in its place.`];
 }
 
-function caseTexts({ cases, diagram, network }: Study): string[] {
-	if (network.batteries.length + network.sources.length === 0) return ['Currents: the diagram has no battery or other source.'];
+function caseTexts({ cases, diagram, form }: Study): string[] {
+	if (form.batteries.length + form.sources.length === 0) return ['Currents: the diagram has no battery or other source.'];
 	if (Object.keys(diagram.cases).length === 0) return ['Currents: the diagram has no operating case.'];
 	return cases
 		.filter(({ point }) => point.status !== 'solved')
 		.map(({ operatingCase, id }) => `Currents in case “${operatingCase.label.trim() || id}”: it has no operating point.`);
 }
 
-function partTexts({ parts, network, diagram }: Study): string[] {
+const partTexts = derived(({ parts, form, diagram }): readonly string[] => {
 	const unknown = parts.filter(({ definition }) => definition === null).map(({ label, id }) => label.trim() || id);
-	const loose = network.unresolved.filter(({ kind }) => kind === 'conductor').map(({ id }) => diagram.conductors[id]!.label.trim() || id);
+	const loose = form.unresolved.filter(({ kind }) => kind === 'conductor').map(({ id }) => diagram.conductors[id]!.label.trim() || id);
 	return [
 		...(unknown.length > 0 ? [`${listed(unknown)}: of a kind this version does not know.`] : []),
 		...(loose.length > 0 ? [`${listed(loose)}: an end is on no terminal.`] : [])
 	];
-}
+});
 
-function breakerText({ network, part }: Study): string[] {
-	const names = network.branches.flatMap(({ device, origin }) =>
+const breakerText = derived(({ form, part }): readonly string[] => {
+	const names = form.branches.flatMap(({ device, origin }) =>
 		device?.family === null && origin.kind === 'link' ? [part(origin.part).label.trim() || origin.part] : []
 	);
 	return names.length === 0 ? [] : [`When ${listed(names)} would open: the curves of breakers are not known.`];
-}
+});
 
-function coverText({ stacks }: Study): string[] {
+const coverText = derived(({ stacks }): readonly string[] => {
 	const studs = stacks.filter(({ terminal }) => terminal.kind === 'stud');
 	const bare = studs.filter(({ terminal }) => terminal.coverHeightMm === null && terminal.coverSlotMm === null);
 	return bare.length === 0 ? [] : [`Cover clearance on ${bare.length} of ${studs.length} studs: no cover is given for them.`];
-}
+});

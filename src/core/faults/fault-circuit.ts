@@ -1,7 +1,7 @@
 import { areaMm2, resistanceBreakdown } from '#core/conductors';
 import type { Conductor, ConductorId } from '#core/diagram';
-import { unionFind, usedLengthM, type Branch, type Network, type NodeIndex } from '#core/network';
-import { circuitOf } from '#core/solver';
+import { byForm, unionFind, usedLengthM, type Branch, type Form, type Network, type NodeIndex, type UnionFind } from '#core/network';
+import { circuitOf, type Factors } from '#core/solver';
 import { IACS_OHM_MM2_PER_M } from '#core/tables';
 
 /**
@@ -22,6 +22,8 @@ export interface FaultCircuit {
 	readonly branchOhm: Float64Array;
 	/** Ohms seen between two nodes of one island. */
 	resistanceOhm(a: NodeIndex, b: NodeIndex): number;
+	/** 1 by node where volts or ohms may differ from an earlier circuit of the same form; null where that may be so anywhere. */
+	changedSince(earlier: FaultCircuit): Uint8Array | null;
 	/** Joined by branches and batteries. */
 	isOneIsland(a: NodeIndex, b: NodeIndex): boolean;
 	hasBattery(node: NodeIndex): boolean;
@@ -41,9 +43,7 @@ export function faultCircuit(
 ): FaultCircuit {
 	const { nodeCount, branches, batteries, sources } = network;
 	const isGreatest = condition === 'greatest';
-	const island = unionFind(nodeCount);
-	for (const { index, a, b } of branches) if (!opened.has(index)) island.union(a, b);
-	for (const { positive, negative } of batteries) island.union(positive, negative);
+	const { island, pinned, live } = opened.size === 0 ? wholeIslands(network) : islandsOf(network, opened);
 
 	const branchOhm = Float64Array.from(branches, (branch) =>
 		opened.has(branch.index) ? Infinity : branchResistanceOhm(branch, conductors, condition)
@@ -68,12 +68,20 @@ export function faultCircuit(
 	const conductanceS = new Float64Array(edgeCount);
 	branchOhm.forEach((ohms, i) => (conductanceS[i] = 1 / ohms));
 	batteryOhm.forEach((ohms, i) => (conductanceS[first.battery + i] = 1 / ohms));
-	const factors = elimination.factor(conductanceS, pins(network, island.find));
-	const live = new Set(batteries.map(({ positive }) => island.find(positive)));
-	return {
+	const factors = elimination.factor(conductanceS, pinned);
+	const circuit: FaultCircuit = {
 		nodeV: factors.solve(injectionA),
 		branchOhm,
 		resistanceOhm: factors.resistanceOhm,
+		changedSince(earlier) {
+			const before = factorsOf.get(earlier);
+			const isChanged = before ? factors.changedSince(before) : null;
+			if (!isChanged) return null;
+			for (let node = 0; node < nodeCount; node++) if (circuit.nodeV[node] !== earlier.nodeV[node]) isChanged[node] = 1;
+			// One beside a much thicker one may be another without being felt by any node.
+			for (const { index, a, b } of branches) if (branchOhm[index] !== earlier.branchOhm[index]) isChanged[a] = isChanged[b] = 1;
+			return isChanged;
+		},
 		isOneIsland: island.same,
 		hasBattery: (node) => live.has(island.find(node)),
 		limitedA: (positive, negative) =>
@@ -85,10 +93,32 @@ export function faultCircuit(
 				0
 			)
 	};
+	factorsOf.set(circuit, factors);
+	return circuit;
 }
 
+const factorsOf = new WeakMap<FaultCircuit, Factors>();
+
+interface Islands {
+	/** Joined by branches and batteries. */
+	readonly island: UnionFind;
+	readonly pinned: Uint8Array;
+	/** Islands with a battery. */
+	readonly live: ReadonlySet<NodeIndex>;
+}
+
+function islandsOf(form: Form, opened: ReadonlySet<number>): Islands {
+	const island = unionFind(form.nodeCount);
+	for (const { index, a, b } of form.branches) if (!opened.has(index)) island.union(a, b);
+	for (const { positive, negative } of form.batteries) island.union(positive, negative);
+	const live = new Set(form.batteries.map(({ positive }) => island.find(positive)));
+	return { island, pinned: pins(form, island.find), live };
+}
+
+const wholeIslands = byForm((form) => islandsOf(form, new Set()));
+
 /** One node of each island, a battery's negative terminal where there is one, held at 0 V. */
-function pins({ nodeCount, batteries }: Network, islandOf: (node: NodeIndex) => number): Uint8Array {
+function pins({ nodeCount, batteries }: Form, islandOf: (node: NodeIndex) => number): Uint8Array {
 	const pinned = new Uint8Array(nodeCount);
 	const done = new Set<number>();
 	for (const node of [...batteries.map(({ negative }) => negative), ...Array(nodeCount).keys()]) {

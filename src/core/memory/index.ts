@@ -2,3 +2,4 @@
 export { isAlike } from './alike.ts';
 export { createMemory, isSame, type Memory } from './memory.ts';
 export { Ledger } from './ledger.ts';
+export { keptRecord } from './kept-record.ts';

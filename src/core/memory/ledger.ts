@@ -56,14 +56,6 @@ export class Ledger<Subject extends object, View> {
 		) as Answer;
 	}
 
-	/** The same for answers made anew each time: one that says the same is the one before. */
-	askAlikeAbout<About extends Key, Answer>(question: QuestionAbout<Subject, About, Answer>, about: About): Answer {
-		return this.#read(
-			this.#entryAbout(question, about, () => new AskedAlike(() => question(this.#subject!, about))),
-			ABOUT
-		) as Answer;
-	}
-
 	/** Works something out; who asks for it has read the answer and not what it is made of. */
 	derive<Answer>(work: Question<View, Answer>): Answer {
 		return this.#read(
@@ -72,9 +64,10 @@ export class Ledger<Subject extends object, View> {
 		) as Answer;
 	}
 
+	/** The same about one thing. Plain data that says the same is the answer before. */
 	deriveAbout<About extends Key, Answer>(work: QuestionAbout<View, About, Answer>, about: About): Answer {
 		return this.#read(
-			this.#entryAbout(work, about, () => new Derived(() => work(this.#view!, about))),
+			this.#entryAbout(work, about, () => new DerivedAlike(() => work(this.#view!, about))),
 			ABOUT
 		) as Answer;
 	}
@@ -195,13 +188,6 @@ class Asked extends Entry {
 	}
 }
 
-class AskedAlike extends Asked {
-	override renewed(ledger: Checking): unknown {
-		const answer = super.renewed(ledger);
-		return isAlike(this.answer, answer) ? this.answer : answer;
-	}
-}
-
 class Derived extends Entry {
 	readonly #work: () => unknown;
 	/** Null when there is nothing that could stand. */
@@ -216,7 +202,17 @@ class Derived extends Entry {
 		const read = new Set<Entry>();
 		const answer = ledger.reading({ whole: read, about: read }, this.#work);
 		this.#sources = [...read];
+		return this.same(answer);
+	}
+	/** The answer before, if it is the same. */
+	protected same(answer: unknown): unknown {
 		return sameList(this.answer, answer);
+	}
+}
+
+class DerivedAlike extends Derived {
+	protected override same(answer: unknown): unknown {
+		return isAlike(this.answer, answer) ? this.answer : answer;
 	}
 }
 

@@ -1,6 +1,6 @@
 /** Works out a study; what costs something is done on first use and kept, as far as it still holds for the next one. */
 import { surroundingsOf, terminalRef, type ConductorId, type Diagram, type OperatingCase, type PartId, type StudKey } from '#core/diagram';
-import { faultsOf } from '#core/faults';
+import { faultsOf, type Faults } from '#core/faults';
 import { createMemory, type Memory } from '#core/memory';
 import { buildNetwork, formOf, usedLengthM, type Network, type Pole } from '#core/network';
 import { describe } from '#core/parts';
@@ -36,7 +36,12 @@ export function buildStudy(diagram: Diagram, memory: Memory = createMemory()): S
 	const partById = once(() => memory.keep('part by id', [parts()], () => byId(parts())));
 	const conductorById = once(() => memory.keep('conductor by id', [conductors()], () => byId(conductors())));
 	const stackByKey = once(() => memory.keep('stack by key', [stacks()], () => new Map(stacks().map((stack) => [stack.key, stack]))));
-	const faults = once(() => memory.keep('faults', [network(), diagram.conductors], () => faultsOf(network(), diagram.conductors)));
+	const faults = once(() => {
+		const earlier = memory.recall('latest faults') as Faults | undefined;
+		const found = memory.keep('faults', [network(), diagram.conductors], () => faultsOf(network(), diagram.conductors, earlier));
+		memory.store('latest faults', found);
+		return found;
+	});
 
 	const viewConductors = (): readonly ConductorView[] => {
 		const { branchOfConductor, branches, poles } = network();

@@ -12,6 +12,7 @@ export { figureName } from './numbers.ts';
 export { fingerprintOf, idleWaivers, isOpen, LAPSES_BEYOND } from './waivers.ts';
 export { holdBack, type HeldBack } from './hold-back.ts';
 export { overcurrentFaults, type OvercurrentFault } from './overcurrent.ts';
+export { derived, gathered } from './watch.ts';
 export { stackCurrents, type StackCurrents } from './stack-currents.ts';
 export { deviceName } from './conductor-words.ts';
 export { listed, partName } from './words.ts';

@@ -1,6 +1,7 @@
 /** Findings of all rules: keys told apart, order fixed, waivers put to them. */
 import type { Diagram } from '#core/diagram';
 import { createMemory, type Memory } from '#core/memory';
+import { formOf } from '#core/network';
 import type { Rule } from './define.ts';
 import type { Finding, Severity, Subject } from './finding.ts';
 import { findingsOf } from './findings-of.ts';
@@ -18,14 +19,11 @@ const RANK: Record<Severity, number> = { fatal: 0, error: 1, warning: 2, note: 3
 export function runRules(study: Study, rules: readonly Rule[] = RULES, memory: Memory = createMemory()): readonly Finding[] {
 	const found = rules.map((rule) => findingsOf(rule, study, memory));
 	const { waivers } = study.diagram;
-	return memory.keep(rules, [...found, waivers, orderOfThings(study.diagram, memory)], () =>
+	// Parts and conductors stand in one order as long as the form is the same.
+	return memory.keep(rules, [...found, waivers, formOf(study.form)], () =>
 		withWaivers(withUniqueKeys(inOrder(found, study.diagram)), waivers)
 	);
 }
-
-/** Another object when parts or conductors are others, or stand in another order. */
-const orderOfThings = ({ parts, conductors }: Diagram, memory: Memory): unknown =>
-	memory.keep('order of things', [...Object.keys(parts), null, ...Object.keys(conductors)], () => ({}));
 
 function inOrder(found: readonly (readonly Finding[])[], diagram: Diagram): Finding[] {
 	const placeOf = diagramOrder(diagram);

@@ -1,5 +1,8 @@
-/** Short-circuit currents as rules see them: what is read is noted node by node, because an edit moves few of them. */
-import type { Condition, Faults } from '#core/faults';
+/**
+ * Short-circuit currents as rules see them. What is worked out about a node is kept for as long as nothing that its
+ * short depends on has changed: an edit moves few of them.
+ */
+import type { Condition, DeviceFault, Faults } from '#core/faults';
 import type { Ledger } from '#core/memory';
 import type { NodeIndex } from '#core/network';
 import type { Study } from './study.ts';
@@ -10,17 +13,18 @@ export function watchedFaults(base: Study, ledger: Ledger<Study, Study>, isOver:
 	const noteAll = (): void => {
 		if (!isOver()) ledger.ask(allFaults);
 	};
-	return {
+	const watched: Faults = {
 		returnOf: (node) => (isOver() ? faults.returnOf(node) : ledger.askAbout(returnOf, node)),
+		version: (node, condition) => (isOver() ? faults.version(node, condition) : ledger.askAbout(VERSION[condition], node)),
 		short(node, condition) {
 			if (isOver()) return faults.short(node, condition);
-			const figures = ledger.askAlikeAbout(SHORT[condition], node);
+			const figures = ledger.deriveAbout(SHORT[condition], node);
 			if (!figures) return null;
 			return {
 				...figures,
 				branchA(branch) {
 					if (isOver()) return faults.short(node, condition)!.branchA(branch);
-					return ledger.askAbout(THROUGH[condition], node * MANY + branch.index);
+					return ledger.deriveAbout(THROUGH[condition], node * MANY + branch.index);
 				},
 				voltsLeft(positive, negative) {
 					noteAll();
@@ -32,29 +36,58 @@ export function watchedFaults(base: Study, ledger: Ledger<Study, Study>, isOver:
 			noteAll();
 			return faults.shortTo(node, to, condition);
 		},
-		atRestA: (branch, condition) => (isOver() ? faults.atRestA(branch, condition) : ledger.askAbout(AT_REST[condition], branch.index)),
-		throughDevice: (branch) => (isOver() ? faults.throughDevice(branch) : ledger.askAlikeAbout(throughDevice, branch.index))
+		atRestA: (branch, condition) => (isOver() ? faults.atRestA(branch, condition) : ledger.deriveAbout(AT_REST[condition], branch.index)),
+		throughDevice: (branch) => (isOver() ? faults.throughDevice(branch) : ledger.deriveAbout(throughDevice, branch.index))
 	};
+	unwatched.set(watched, faults);
+	return watched;
 }
+
+const unwatched = new WeakMap<Faults, Faults>();
 
 const allFaults = (study: Study): Faults => study.faults;
 const returnOf = (study: Study, node: NodeIndex) => study.faults.returnOf(node);
-const throughDevice = (study: Study, index: number) => study.faults.throughDevice(study.network.branches[index]!);
+const versionIn = (condition: Condition) => (study: Study, node: NodeIndex) => study.faults.version(node, condition);
+
+/** Reads that nodes and return are as they were, and answers from the faults themselves. */
+function answersAt(study: Study, nodes: readonly (NodeIndex | null)[], condition: Condition): Faults {
+	for (const node of nodes) if (node !== null) study.faults.version(node, condition);
+	return unwatched.get(study.faults)!;
+}
 
 const figuresOf = (condition: Condition) => (study: Study, node: NodeIndex) => {
-	const short = study.faults.short(node, condition);
+	const short = answersAt(study, [node, study.faults.returnOf(node)], condition).short(node, condition);
 	return short && { at: short.at, to: short.to, currentA: short.currentA, openV: short.openV, loopOhm: short.loopOhm };
 };
 
 /** Node and branch in one key. */
 const MANY = 2 ** 24;
-const amperesThrough = (condition: Condition) => (study: Study, key: number) => {
-	const branch = study.network.branches[key % MANY]!;
-	return study.faults.short(Math.floor(key / MANY), condition)?.branchA(branch) ?? 0;
-};
-const atRestThrough = (condition: Condition) => (study: Study, index: number) =>
-	study.faults.atRestA(study.network.branches[index]!, condition);
+const amperesThrough =
+	(condition: Condition) =>
+	(study: Study, key: number): number => {
+		const node = Math.floor(key / MANY);
+		const branch = study.form.branches[key % MANY]!;
+		return (
+			answersAt(study, [node, study.faults.returnOf(node), branch.a, branch.b], condition)
+				.short(node, condition)
+				?.branchA(branch) ?? 0
+		);
+	};
 
+const atRestThrough =
+	(condition: Condition) =>
+	(study: Study, index: number): number => {
+		const branch = study.form.branches[index]!;
+		return answersAt(study, [branch.a, branch.b], condition).atRestA(branch, condition);
+	};
+
+function throughDevice(study: Study, index: number): DeviceFault {
+	const branch = study.form.branches[index]!;
+	const { a, b } = branch;
+	return answersAt(study, [a, b, study.faults.returnOf(b) ?? study.faults.returnOf(a)], 'greatest').throughDevice(branch);
+}
+
+const VERSION = { greatest: versionIn('greatest'), least: versionIn('least') };
 const SHORT = { greatest: figuresOf('greatest'), least: figuresOf('least') };
 const THROUGH = { greatest: amperesThrough('greatest'), least: amperesThrough('least') };
 const AT_REST = { greatest: atRestThrough('greatest'), least: atRestThrough('least') };

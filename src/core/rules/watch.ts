@@ -31,7 +31,10 @@ export const derived =
 	(study) =>
 		ledgerOf(study).derive(work);
 
-/** The same about each of many things, by a key that outlives edits: an id, a stud's key, a node. */
+/**
+ * The same about each of many things, by a key that outlives edits: an id, a stud's key, a node. The value is plain data,
+ * without maps and functions: one that says the same is taken for the one before.
+ */
 export const derivedOf =
 	<Key extends string | number, Value>(work: (study: Study, key: Key) => Value): ((study: Study, key: Key) => Value) =>
 	(study, key) =>

@@ -30,6 +30,19 @@ export interface Factors {
 	 * need, a sum of positive terms. Visits only the few nodes eliminated after the two. Infinity where no way joins them.
 	 */
 	resistanceOhm(a: number, b: number | null): number;
+	/**
+	 * 1 by node where ohms to other nodes may not be those of earlier factors of the same plan, to the last bit; null
+	 * where that may be so anywhere. An edit of a dead end moves the nodes beyond it alone.
+	 */
+	changedSince(earlier: Factors): Uint8Array | null;
+}
+
+/** What ohms are made of. */
+interface Workings {
+	readonly pinned: Uint8Array;
+	readonly total: Float64Array;
+	readonly share: Float64Array;
+	trees(): PendantTrees;
 }
 
 export function planElimination({ nodeCount, edges }: Topology): Elimination {
@@ -52,6 +65,20 @@ export function planElimination({ nodeCount, edges }: Topology): Elimination {
 	const rank = new Int32Array(nodeCount);
 	order.forEach((node, place) => (rank[node] = place));
 	const nextOf = Int32Array.from(later, (nodes) => nodes.reduce((best, node) => (best < 0 || rank[node]! < rank[best]! ? node : best), -1));
+
+	const workings = new WeakMap<Factors, Workings>();
+	const changed = (before: Workings, after: Workings): Uint8Array | null => {
+		const [trees, treesBefore] = [after.trees(), before.trees()];
+		const isChanged = new Uint8Array(nodeCount);
+		for (let i = nodeCount - 1; i >= 0; i--) {
+			const k = order[i]!;
+			const under = trees.support[k]!;
+			if (under !== treesBefore.support[k] || after.pinned[k] !== before.pinned[k]) return null;
+			if (under >= 0) isChanged[k] = trees.ohm[k] === treesBefore.ohm[k] ? isChanged[under]! : 1;
+			else if (after.total[k] !== before.total[k] || !isSame(after.share, before.share, start[k]!, start[k + 1]!)) return null;
+		}
+		return isChanged;
+	};
 
 	const factor = (conductanceS: Float64Array, pinned: Uint8Array): Factors => {
 		const between = new Float64Array(column.length);
@@ -95,13 +122,13 @@ export function planElimination({ nodeCount, edges }: Topology): Elimination {
 			return nodeV;
 		};
 
-		let trees: PendantTrees | null = null;
-		const plantTrees = (): PendantTrees =>
-			pendantTrees(order, pinned, (k) => {
+		let planted: PendantTrees | null = null;
+		const trees = (): PendantTrees =>
+			(planted ??= pendantTrees(order, pinned, (k) => {
 				const joined: number[] = [];
 				for (let s = start[k]!; s < start[k + 1]!; s++) if (between[s]! > 0) joined.push(column[s]!);
 				return { joined, ohm: 1 / total[k]! };
-			});
+			}));
 		const carriedA = new Float64Array(nodeCount);
 		const throughMeshOhm = (a: number, b: number | null): number => {
 			carriedA[a] = 1;
@@ -123,16 +150,30 @@ export function planElimination({ nodeCount, edges }: Topology): Elimination {
 		const betweenFeet = new Map<number, number>();
 		const resistanceOhm = (a: number, b: number | null): number => {
 			if (a === b) return 0;
-			trees ??= plantTrees();
-			const { foot, footOhm } = trees;
+			const { foot, footOhm, withinOhm } = trees();
 			const [footA, footB] = [foot[a]!, b === null ? nodeCount : foot[b]!];
-			if (footA === footB) return trees.withinOhm(a, b!);
+			if (footA === footB) return withinOhm(a, b!);
 			const key = Math.min(footA, footB) * (nodeCount + 1) + Math.max(footA, footB);
 			let ohms = betweenFeet.get(key);
 			if (ohms === undefined) betweenFeet.set(key, (ohms = throughMeshOhm(footA, b === null ? null : footB)));
 			return footOhm[a]! + ohms + (b === null ? 0 : footOhm[b]!);
 		};
-		return { solve, resistanceOhm };
+		const factors: Factors = {
+			solve,
+			resistanceOhm,
+			changedSince(earlier) {
+				const before = workings.get(earlier);
+				return before ? changed(before, own) : null;
+			}
+		};
+		const own: Workings = { pinned, total, share, trees };
+		workings.set(factors, own);
+		return factors;
 	};
 	return { factor };
+}
+
+function isSame(a: Float64Array, b: Float64Array, first: number, end: number): boolean {
+	for (let i = first; i < end; i++) if (a[i] !== b[i]) return false;
+	return true;
 }

@@ -3,6 +3,9 @@
  * when nothing draws. Ohms from such a node to the node where its tree stands are a plain sum along the way.
  */
 export interface PendantTrees {
+	/** By node: what it hangs on, −1 where it does not hang, and ohms to that. */
+	readonly support: Int32Array;
+	readonly ohm: Float64Array;
 	/** By node: the first node on its way that does not hang; the node itself where it does not. */
 	readonly foot: Int32Array;
 	/** By node: ohms to its foot. */
@@ -45,6 +48,8 @@ export function pendantTrees(order: Int32Array, isHeld: Uint8Array, remainderOf:
 		steps[node] = steps[under]! + 1;
 	}
 	return {
+		support,
+		ohm,
 		foot,
 		footOhm,
 		withinOhm(a, b) {

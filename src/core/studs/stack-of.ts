@@ -1,7 +1,7 @@
 /** Sizes a stud's stack: from an order of things to layers in millimetres. */
 import { terminalRef, type Diagram, type StackItem, type StudKey } from '#core/diagram';
 import { createMemory, type Memory } from '#core/memory';
-import type { Terminal } from '#core/parts';
+import { describe, type Terminal } from '#core/parts';
 import { fullOrder, isHardware, landings } from './order.ts';
 import { layerSize } from './size.ts';
 import { findTerminal, fusePosts } from './terminal.ts';
@@ -56,8 +56,13 @@ function ingredients(
 ): unknown[] {
 	const madeOf: unknown[] = [terminal, stacks[key]];
 	for (const item of landed ?? []) {
-		if (item.kind === 'lug') madeOf.push(item.conductor, item.end, conductors[item.conductor]);
-		else if (item.kind === 'block') madeOf.push(item.block, Object.hasOwn(parts, item.block) ? parts[item.block]!.label : null);
+		if (item.kind === 'lug') {
+			const { gauge, label } = conductors[item.conductor]!;
+			madeOf.push(item.conductor, item.end, gauge, label);
+		} else if (item.kind === 'block') {
+			const block = Object.hasOwn(parts, item.block) ? parts[item.block]! : null;
+			madeOf.push(item.block, block?.label, block && describe(block));
+		}
 	}
 	return madeOf;
 }
