@@ -1,19 +1,19 @@
 /** Works out a study; what costs something is done on first use and kept, as far as it still holds for the next one. */
-import { surroundingsOf, terminalRef, type ConductorId, type Diagram, type OperatingCase, type PartId, type StudKey } from '#core/diagram';
+import { terminalRef, type Diagram, type OperatingCase, type PartId, type StudKey } from '#core/diagram';
 import { faultsOf, type Faults } from '#core/faults';
 import { createMemory, type Memory } from '#core/memory';
-import { buildNetwork, formOf, usedLengthM, type Network, type Pole } from '#core/network';
+import { buildNetwork, formOf, type Network } from '#core/network';
 import { describe } from '#core/parts';
-import { greatestDevice, profileOf } from '#core/profiles';
+import { profileOf } from '#core/profiles';
 import { letThroughBound, protectionOf } from '#core/protection';
 import { solveCase } from '#core/solver';
 import { stackPlaces, stacksOf } from '#core/studs';
 import { settled } from '#core/units';
 import { branchCurrents, loadCurrents } from './case-currents.ts';
-import { amperageIn } from './amperage.ts';
 import { netsOf } from './nets.ts';
 import { keptPoint } from './same-point.ts';
-import type { CaseResult, ConductorView, PartView, Study, WorstCurrent } from './study.ts';
+import type { CaseResult, PartView, Study, WorstCurrent } from './study.ts';
+import { viewConductors, type Worst } from './view-conductors.ts';
 import { conductorName, studName } from './words.ts';
 
 /** @param memory of earlier states of the diagram; the study is the same without it */
@@ -29,12 +29,16 @@ export function buildStudy(diagram: Diagram, memory: Memory = createMemory()): S
 	const continuousA = once(() => branchCurrents(network(), cases(), memory));
 	const loadA = once(() => loadCurrents(network(), cases(), memory));
 	const parts = once(() => viewParts(diagram, memory));
-	const conductors = once(() => viewConductors());
+	const conductors = once(() =>
+		viewConductors({ diagram, profile, network: network(), worst: worst(), parts: parts(), studName: studNameOf }, memory)
+	);
 	// What lands where, the form tells.
 	const places = once(() => memory.keep('stack places', [formOf(network())], () => stackPlaces(diagram)));
 	const stacks = once(() => stacksOf(diagram, places(), memory));
 	const partById = once(() => memory.keep('part by id', [parts()], () => byId(parts())));
-	const conductorById = once(() => memory.keep('conductor by id', [conductors()], () => byId(conductors())));
+	const placeOfConductor = once(() =>
+		memory.keep('place of conductor', [formOf(network())], () => new Map(conductors().map(({ id }, place) => [id, place])))
+	);
 	const stackByKey = once(() => memory.keep('stack by key', [stacks()], () => new Map(stacks().map((stack) => [stack.key, stack]))));
 	const faults = once(() => {
 		const earlier = memory.recall('latest faults') as Faults | undefined;
@@ -42,66 +46,6 @@ export function buildStudy(diagram: Diagram, memory: Memory = createMemory()): S
 		memory.store('latest faults', found);
 		return found;
 	});
-
-	const viewConductors = (): readonly ConductorView[] => {
-		const { branchOfConductor, branches, poles } = network();
-		const { continuous, all } = worst();
-		const ids = Object.keys(diagram.conductors).filter((id) => branchOfConductor.has(id));
-		const { nominalV } = diagram.system;
-		const found = ids.map((id) => surroundingsOf(diagram, diagram.conductors[id]!));
-		// Found anew each time, and the same value while it says the same.
-		const arounds = memory.keepEach(
-			'surroundings',
-			ids,
-			(_, i) => [found[i]!.environment, found[i]!.ambientC, found[i]!.area],
-			(_, i) => found[i]!
-		);
-		const ampacities = memory.keepEach(
-			'amperages',
-			ids,
-			(id, i) => [diagram.conductors[id], profile, nominalV, arounds[i]],
-			(id, i) => {
-				const ampacity = amperageIn(profile, nominalV, diagram.conductors[id]!, arounds[i]!);
-				return { ampacity, limit: greatestDevice(profile, ampacity, nominalV) };
-			}
-		);
-		const indexOf = (id: ConductorId): number => branchOfConductor.get(id)!;
-		const poleOf = (index: number): Pole => poleBetween(poles[branches[index]!.a]!, poles[branches[index]!.b]!);
-		const nameOf = (id: ConductorId): string => conductorName(diagram.conductors[id]!, studNameOf);
-		return memory.keepEach(
-			'conductors',
-			ids,
-			(id, i) => {
-				const index = indexOf(id);
-				return [
-					diagram.conductors[id],
-					arounds[i],
-					branches[index],
-					nameOf(id),
-					poleOf(index),
-					ampacities[i],
-					continuous[index],
-					all[index]
-				];
-			},
-			(id, i) => {
-				const index = indexOf(id);
-				const conductor = diagram.conductors[id]!;
-				return {
-					id,
-					name: nameOf(id),
-					conductor,
-					around: arounds[i]!,
-					branch: branches[index]!,
-					...usedLengthM(conductor),
-					pole: poleOf(index),
-					...ampacities[i]!,
-					continuous: continuous[index]!,
-					surge: all[index]!
-				};
-			}
-		);
-	};
 
 	const studNameOf = (key: StudKey): string => {
 		const { part: id, terminal } = terminalRef(key);
@@ -144,7 +88,7 @@ export function buildStudy(diagram: Diagram, memory: Memory = createMemory()): S
 			return stacks();
 		},
 		part,
-		conductor: (id) => found(conductorById().get(id), `conductor "${id}" in the network`),
+		conductor: (id) => found(conductors()[placeOfConductor().get(id) ?? -1], `conductor "${id}" in the network`),
 		conductorName: (id) => conductorName(found(diagram.conductors[id], `conductor "${id}"`), studNameOf),
 		studName: studNameOf,
 		protection: (id) => protectionOf(network(), id),
@@ -172,17 +116,14 @@ const solveCases = ({ cases }: Diagram, network: Network, memory: Memory): reado
 
 /** A part that was only moved looks the same. */
 const viewParts = ({ parts }: Diagram, memory: Memory): readonly PartView[] =>
-	memory.keepEach(
-		'parts',
-		Object.keys(parts),
-		(id) => [parts[id]!.label, describe(parts[id]!)],
-		(id) => ({ id, label: parts[id]!.label, ...describe(parts[id]!) })
+	memory.keep('all parts', [parts], () =>
+		memory.keepEach(
+			'parts',
+			Object.keys(parts),
+			(id) => [parts[id]!.label, describe(parts[id]!)],
+			(id) => ({ id, label: parts[id]!.label, ...describe(parts[id]!) })
+		)
 	);
-
-interface Worst {
-	readonly continuous: readonly WorstCurrent[];
-	readonly all: readonly WorstCurrent[];
-}
 
 /** Greatest magnitude of each branch's current; cases without an operating point say nothing about currents. */
 function worstByBranch({ branches }: Network, cases: readonly CaseResult[], memory: Memory): Worst {
@@ -215,11 +156,6 @@ function worstByBranch({ branches }: Network, cases: readonly CaseResult[], memo
 
 const byId = <View extends { readonly id: string }>(views: readonly View[]): ReadonlyMap<string, View> =>
 	new Map(views.map((view) => [view.id, view]));
-
-function poleBetween(a: Pole, b: Pole): Pole {
-	if (a === b || b === 'floating') return a;
-	return a === 'floating' ? b : 'shorted';
-}
 
 function once<Value>(make: () => Value): () => Value {
 	let made: { value: Value } | null = null;

@@ -1,10 +1,11 @@
 import type { CaseId, OperatingCase } from '#core/diagram';
 import type { Network } from '#core/network';
-import { circuitOf, levelsOf, type Levels } from './circuit.ts';
-import { connect, type Connection } from './connection.ts';
+import { circuitOf, type Levels } from './circuit.ts';
+import type { Connection } from './connection.ts';
 import { demandsOf, type Demand } from './demand.ts';
 import { operate, type Operation } from './operate.ts';
 import { supplyOf, type Settled } from './supply.ts';
+import { switchingOf, type Switching } from './switching.ts';
 import type { OperatingPoint } from './types.ts';
 
 /**
@@ -19,8 +20,8 @@ export const solveCases = (network: Network, cases: Readonly<Record<CaseId, Oper
 
 /** Never throws; every number in the answer is finite. */
 export function solveCase(network: Network, caseId: CaseId, operatingCase: OperatingCase): OperatingPoint {
-	const levels = levelsOf(network, operatingCase);
-	const { connection, settle, unloaded } = start(network, levels);
+	const { levels, connectionWithout } = switchingOf(network, operatingCase);
+	const { connection, settle, unloaded } = start(network, levels, connectionWithout);
 	const unloadedV = loadVolts(network, connection, unloaded);
 	const loadFed = network.loads.map(
 		({ index, draw }) => connection.loadFed[index]! && (draw.kind === 'resistance' || Math.abs(unloadedV[index]!) >= LEAST_SUPPLY_V)
@@ -36,11 +37,11 @@ export function solveCase(network: Network, caseId: CaseId, operatingCase: Opera
 }
 
 /** The network with its loads off; a converter whose input turns out to be reversed is off for good. */
-function start(network: Network, levels: Levels) {
+function start(network: Network, levels: Levels, connectionWithout: Switching['connectionWithout']) {
 	const circuit = circuitOf(network);
 	const barred = new Set<number>();
 	for (;;) {
-		const connection = connect(network, levels, barred);
+		const connection = connectionWithout(barred);
 		const { settle } = supplyOf(network, circuit, levels, connection);
 		const unloaded = settle(new Float64Array(network.loads.length));
 		const volts = loadVolts(network, connection, unloaded);

@@ -28,7 +28,32 @@ export function stackPlaces(diagram: Diagram): StackPlaces {
 
 /** Stacks of all studs and clamps with something on them, in the order of their places. */
 export function stacksOf(diagram: Diagram, places: StackPlaces = stackPlaces(diagram), memory: Memory = createMemory()): readonly Stack[] {
-	const { keys, terminals, landed } = places;
+	const before = memory.recall(LATEST) as Latest | undefined;
+	const stacks = before && isUntouched(before, diagram, places) ? before.stacks : lookedThrough(diagram, places, memory);
+	memory.store(LATEST, { diagram, places, stacks } satisfies Latest);
+	return stacks;
+}
+
+const LATEST = 'latest stacks';
+
+interface Latest {
+	readonly diagram: Diagram;
+	readonly places: StackPlaces;
+	readonly stacks: readonly Stack[];
+}
+
+/** Most edits change nothing that lies on a stud: to see that costs less than to look through all stacks. */
+function isUntouched({ diagram: before, places }: Latest, after: Diagram, placesNow: StackPlaces): boolean {
+	if (places !== placesNow || before.parts !== after.parts || before.stacks !== after.stacks) return false;
+	if (before.conductors === after.conductors) return true;
+	for (const id of Object.keys(after.conductors)) {
+		const [a, b] = [before.conductors[id], after.conductors[id]!];
+		if (a !== b && (a === undefined || a.gauge !== b.gauge || a.label !== b.label)) return false;
+	}
+	return true;
+}
+
+function lookedThrough(diagram: Diagram, { keys, terminals, landed }: StackPlaces, memory: Memory): readonly Stack[] {
 	const stacks = memory.keepEach(
 		'stack of each',
 		keys,
