@@ -78,6 +78,7 @@ const mayImport = {
 		'core/layout',
 		'core/studs'
 	],
+	'core/symbols': ['core/geometry', 'core/graphics', 'core/parts'],
 	'core/check': ['core'],
 	'core/bars': ['core'],
 	'core/remedies': ['core'],

@@ -123,9 +123,9 @@ export class CanvasDesk implements Desk {
 	show(model: CanvasModel): void {
 		const before = this.#model;
 		this.#model = model;
-		if (before?.diagram !== model.diagram || this.#reader !== reader()) {
+		if (before?.diagram !== model.diagram || before.symbols !== model.symbols || this.#reader !== reader()) {
 			this.#reader = reader();
-			this.index.update(this.#options.scenes.compose(model.diagram));
+			this.index.update(this.#options.scenes.compose(model.diagram, model.symbols));
 			this.#drag = null;
 			this.#options.repaint('still', 'drag');
 		} else if (before.theme !== model.theme || before.lens !== model.lens || before.aids !== model.aids)

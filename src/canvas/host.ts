@@ -3,7 +3,7 @@
  * without Svelte.
  */
 import type { Command, Diagram, ItemKey, Part, TerminalRef } from '#core/diagram';
-import type { ChangeMarks, Scene } from '#core/drawing';
+import type { ChangeMarks, PartSymbols, Scene } from '#core/drawing';
 import type { Point } from '#core/geometry';
 import type { CheckResult } from '#core/check';
 import type { LensView } from '#core/explain';
@@ -74,6 +74,8 @@ export interface CanvasModel {
 	readonly remarks?: ReadonlyMap<ItemKey, number>;
 	/** Both, when left out. */
 	readonly aids?: Aids;
+	/** Draws parts as symbols; as their outlines to scale without it. */
+	readonly symbols?: PartSymbols | null;
 	/** What differs from another state of the drawing. */
 	readonly changes?: ChangeMarks | null;
 }

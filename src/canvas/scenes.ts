@@ -3,7 +3,15 @@
  * touches (the parts, the blocks on them, their conductors), so its cost does not grow with the drawing.
  */
 import { change, itemKey, withBlocks, type Command, type ConductorId, type Diagram, type ItemKey, type PartId } from '#core/diagram';
-import { composeScene, conductorPoles, routeRequests, sceneComposer, type ComposeOptions, type Scene } from '#core/drawing';
+import {
+	composeScene,
+	conductorPoles,
+	routeRequests,
+	sceneComposer,
+	type ComposeOptions,
+	type PartSymbols,
+	type Scene
+} from '#core/drawing';
 import { buildNetwork } from '#core/network';
 import { previewRoute } from '#core/routing';
 import { standingNear } from './obstacles.ts';
@@ -18,7 +26,7 @@ export interface Preview {
 
 export interface Scenes {
 	/** Items that did not change keep their identity. */
-	compose(diagram: Diagram): Scene;
+	compose(diagram: Diagram, symbols?: PartSymbols | null): Scene;
 	/** What a command that is not refused would make of the diagram composed last. */
 	preview(diagram: Diagram, command: Command, index: SceneIndex): Preview;
 }
@@ -26,10 +34,12 @@ export interface Scenes {
 export function createScenes(): Scenes {
 	const compose = sceneComposer();
 	let poles: ComposeOptions['poles'] = new Map();
+	let symbols: PartSymbols | null = null;
 	return {
-		compose(diagram) {
+		compose(diagram, asSymbols = null) {
+			symbols = asSymbols;
 			poles = conductorPoles(diagram, buildNetwork(diagram));
-			return compose(diagram, poles);
+			return compose(diagram, { poles, symbols });
 		},
 		preview(diagram, command, index) {
 			const after = change(diagram, command).diagram;
@@ -41,7 +51,7 @@ export function createScenes(): Scenes {
 			const routes = new Map(
 				requests.map((request) => [request.id, previewRoute(request, [...obstacles, ...standingNear(request, index, parts)])] as const)
 			);
-			const scene = composeScene(excerpt, { routes, poles }, index.scene);
+			const scene = composeScene(excerpt, { routes, poles, symbols }, index.scene);
 			const moved = new Set([...[...parts].map((id) => itemKey('part', id)), ...[...conductors].map((id) => itemKey('conductor', id))]);
 			return { scene, moved };
 		}

@@ -9,6 +9,7 @@ import {
 	type Card,
 	type DiagramKey,
 	type JournalRecord,
+	type ShelfRecord,
 	type SnapshotRecord,
 	type Thumbnail,
 	type VersionRecord
@@ -188,6 +189,22 @@ export class Cabinet {
 
 	async putThumbnail(thumbnail: Thumbnail): Promise<void> {
 		await (await this.#open()).put('thumbnails', thumbnail);
+	}
+
+	/** Parts somebody made, oldest first. */
+	async shelf(): Promise<ShelfRecord[]> {
+		const records = await (await this.#open()).getAll('shelf');
+		return records.toSorted((a, b) => a.addedMs - b.addedMs);
+	}
+
+	/** All of them or none. */
+	async putOnShelf(records: readonly ShelfRecord[]): Promise<void> {
+		const tx = (await this.#open()).transaction('shelf', 'readwrite', STRICT);
+		await Promise.all([...records.map((record) => tx.store.put(record)), tx.done]);
+	}
+
+	async takeFromShelf(id: string): Promise<void> {
+		await (await this.#open()).delete('shelf', id);
 	}
 
 	/** The diagram that was open last, in any tab. */

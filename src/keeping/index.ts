@@ -1,6 +1,6 @@
 /** Keeps diagrams in the browser: every step at once, many diagrams, earlier versions, one editing tab for each. */
 export { Cabinet } from './cabinet.ts';
-export type { Card, DiagramKey, KeptFile, Thumbnail, VersionReason, VersionRecord } from './records.ts';
+export type { Card, DiagramKey, KeptFile, ShelfRecord, Thumbnail, VersionReason, VersionRecord } from './records.ts';
 export { Session, type Host, type News, type Opened, type SessionState } from './session.ts';
 export { Turns, type Turn } from './turns.ts';
 export { Bell, type Call } from './bell.ts';

@@ -31,6 +31,13 @@ export interface KeptFile {
 	readonly writing?: number;
 }
 
+/** A part somebody made, for all diagrams on this device; `text` is a file of it. */
+export interface ShelfRecord {
+	readonly id: string;
+	readonly addedMs: number;
+	readonly text: string;
+}
+
 /** A whole history after a number of steps. */
 export interface SnapshotRecord extends Sealed {
 	readonly id: DiagramKey;

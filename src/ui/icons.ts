@@ -37,6 +37,8 @@ export const icons = {
 	dockBottom: 'M2.5 3.5h15v13h-15zM2.5 11.5h15',
 	short: 'M11.5 2 5 11h4.5L8 18l7-9.5h-4.6z',
 	onSite: 'M4 3.5h12v14H4zM7.5 2.5h5v2.5h-5zM6.8 9l1.2 1.2 2-2.2M12 9.3h2M6.8 13.5 8 14.7l2-2.2M12 13.8h2',
+	symbols: 'M1.5 10h3.5M5 7h10v6H5zM15 10h3.5',
+	find: 'M3 8.5a5.5 5.5 0 1 0 11 0 5.5 5.5 0 1 0-11 0M12.5 12.5 17.5 17.5',
 	caution: 'M10 2.8 18 17H2zM10 8v4.2M10 14.4v.3'
 } as const;
 

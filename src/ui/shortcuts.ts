@@ -8,8 +8,10 @@ import { handoffTexts } from './handoff-texts.ts';
 import { onSiteTexts, shortTexts } from './on-site-texts.ts';
 import { openShort } from './site/open-short.ts';
 import { drawingKeyTexts } from './drawing/key-texts.ts';
+import { toggleSymbols } from './symbol-view.ts';
 import { texts } from './texts.ts';
 import { dropDraft, hasDraft, isTyping } from './typing.ts';
+import { viewsTexts } from './views-texts.ts';
 
 /** As shown in the help. */
 export const shortcutList = (): readonly { readonly keys: readonly string[]; readonly text: string }[] => [
@@ -33,6 +35,8 @@ export const shortcutList = (): readonly { readonly keys: readonly string[]; rea
 	{ keys: ['S'], text: sizingTexts.key },
 	{ keys: ['X'], text: shortTexts.key },
 	{ keys: ['O'], text: onSiteTexts.key },
+	{ keys: ['/', 'Ctrl F'], text: viewsTexts.findHint },
+	{ keys: ['I'], text: viewsTexts.symbolsHint },
 	{ keys: ['+', '−'], text: `${texts.view.zoomIn}, ${texts.view.zoomOut}` },
 	{ keys: ['Esc'], text: texts.help.escape },
 	{ keys: ['?'], text: texts.help.title }
@@ -71,6 +75,7 @@ export function shortcutHandler(workbench: Workbench): (event: KeyboardEvent) =>
 		o: () => void files.open(),
 		p: () => (view.dialog = 'handoff'),
 		d: () => duplicate(editor),
+		f: () => (view.dialog = 'find'),
 		a: () => selectAll(editor)
 	};
 
@@ -87,6 +92,8 @@ export function shortcutHandler(workbench: Workbench): (event: KeyboardEvent) =>
 		s: () => (view.dialog = 'sizing'),
 		x: () => openShort(workbench),
 		o: () => (view.dialog = 'assembly'),
+		'/': () => (view.dialog = 'find'),
+		i: () => void toggleSymbols(workbench),
 		'+': () => view.canvas?.zoomBy(1.25),
 		'-': () => view.canvas?.zoomBy(1 / 1.25),
 		'?': () => (view.dialog = 'help'),

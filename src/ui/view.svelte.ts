@@ -2,7 +2,8 @@
 import { tick } from 'svelte';
 import { MediaQuery } from 'svelte/reactivity';
 import type { Canvas } from '#canvas';
-import type { CaseId, ItemKey } from '#core/diagram';
+import type { CaseId, ItemKey, PartId } from '#core/diagram';
+import type { PartSymbols } from '#core/drawing';
 import type { LensId } from '#core/explain';
 import type { CompareAsk, Comparison } from '#editor';
 import type { Point } from '#core/geometry';
@@ -26,6 +27,8 @@ export type DialogName =
 	| 'cases'
 	| 'energy'
 	| 'handoff'
+	| 'part-maker'
+	| 'find'
 	| 'revisions'
 	| 'short'
 	| 'assembly'
@@ -39,6 +42,12 @@ export interface Question {
 	readonly no?: string;
 	/** A third way, answered with "also". */
 	readonly also?: string;
+}
+
+export interface Making {
+	readonly params: object | null;
+	readonly shelfId: string | null;
+	readonly part: PartId | null;
 }
 
 export type Answer = boolean | 'also';
@@ -76,6 +85,8 @@ export class View {
 	dialog = $state<DialogName | null>(null);
 	/** What was last asked of the full bus. */
 	readonly fullBus = new FullBusForm();
+	/** What the part maker opens with: a part of the shelf or of the sheet; all null for a new one. */
+	making = $state.raw<Making>({ params: null, shelfId: null, part: null });
 	/** Where a short was dropped last. */
 	shortAt = $state.raw<ItemKey | null>(null);
 	/** Case whose readings were looked at last, and how far the meter wanders. */
@@ -86,6 +97,8 @@ export class View {
 	lens = $state<LensId | null>(null);
 	/** Those that wait until the one before is answered. */
 	readonly #questions: (() => void)[] = [];
+	/** How parts are drawn as symbols; null while they are outlines to scale. */
+	symbols = $state.raw<PartSymbols | null>(null);
 	question = $state.raw<(Question & { answer(answer: Answer): void }) | null>(null);
 
 	get narrow(): boolean {

@@ -165,7 +165,7 @@ function drop(count: number): { ms: number; afresh: number; conductors: number }
 	let diagram = field(count);
 	const poles = conductorPoles(diagram, buildNetwork(diagram));
 	const compose = sceneComposer();
-	compose(diagram, poles);
+	compose(diagram, { poles });
 	const ids = Object.keys(diagram.parts);
 	let step = 0;
 	const move = (): void => {
@@ -175,7 +175,7 @@ function drop(count: number): { ms: number; afresh: number; conductors: number }
 	};
 	const once = (): void => {
 		move();
-		compose(diagram, poles);
+		compose(diagram, { poles });
 	};
 	// The first few moves compile the code.
 	for (let i = 0; i < 10; i++) once();

@@ -1,5 +1,5 @@
 /**
- * Writes drawings to look at:
+ * Writes drawings to look at, with `symbols` at the end as symbols:
  *
  *     npx tsx tests/support/draw-sheet.ts parts [light|dark|paper] > sheet.svg
  *     npx tsx tests/support/draw-sheet.ts FILE.json [light|dark|paper] > diagram.svg
@@ -10,6 +10,10 @@ import { composeScene, drawPart, type DrawnItem, type Scene } from '#core/drawin
 import { inflateBox, unionBoxes, type Box } from '#core/geometry';
 import { PALETTES, svgOf, text, type Primitive, type ThemeName } from '#core/graphics';
 import { definitionOf, newParams, partDefinitions } from '#core/parts';
+import { SYMBOLS } from '#core/symbols';
+
+const [what = 'parts', theme = 'light', view = 'outlines'] = process.argv.slice(2);
+const symbols = view === 'symbols' ? SYMBOLS : null;
 
 const MARGIN_MM = 40;
 const SHEET_WIDTH_MM = 1900;
@@ -47,13 +51,13 @@ function contactSheet(): { primitives: Primitive[]; box: Box } {
 			params: { ...newParams(kind), ...params },
 			note: ''
 		};
-		const size = drawPart('P', part, { at: { x: 0, y: 0 }, turn: rotation }).box;
+		const size = drawPart('P', part, { at: { x: 0, y: 0 }, turn: rotation }, { symbols }).box;
 		if (x + size.maxX - size.minX > SHEET_WIDTH_MM - MARGIN_MM) {
 			x = MARGIN_MM;
 			y += rowHeight + 70;
 			rowHeight = 0;
 		}
-		const item: DrawnItem = drawPart('P', part, { at: { x: x - size.minX, y: y - size.minY }, turn: rotation });
+		const item: DrawnItem = drawPart('P', part, { at: { x: x - size.minX, y: y - size.minY }, turn: rotation }, { symbols });
 		primitives.push(
 			...item.primitives,
 			...item.labels,
@@ -67,10 +71,9 @@ function contactSheet(): { primitives: Primitive[]; box: Box } {
 }
 
 function diagramSheet(path: string): { primitives: Primitive[]; box: Box } {
-	const scene = composeScene(DiagramSchema.parse(JSON.parse(readFileSync(path, 'utf8'))));
+	const scene = composeScene(DiagramSchema.parse(JSON.parse(readFileSync(path, 'utf8'))), { symbols });
 	return { primitives: primitivesOf(scene), box: inflateBox(scene.bounds ?? { minX: 0, minY: 0, maxX: 100, maxY: 100 }, MARGIN_MM) };
 }
 
-const [what = 'parts', theme = 'light'] = process.argv.slice(2);
 const { primitives, box } = what === 'parts' ? contactSheet() : diagramSheet(what);
 process.stdout.write(svgOf(primitives, box, PALETTES[theme as ThemeName]));

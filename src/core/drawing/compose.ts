@@ -13,14 +13,16 @@ import { drawPart } from './part.ts';
 import { placedConductor, routeRequests } from './route-requests.ts';
 import { placeTags, type Tag } from './tag.ts';
 import { drawUnderlay } from './underlay.ts';
-import type { DrawnItem, Scene } from './types.ts';
+import type { DrawnItem, PartSymbols, Scene } from './types.ts';
 import { reader, type Reader } from '#core/units';
 
 export interface ComposeOptions {
 	/** Routes of the conductors; worked out when left out. */
 	readonly routes?: Routes;
 	/** Pole of each conductor, for its colour; worked out when left out. */
-	readonly poles?: ReadonlyMap<ConductorId, Pole>;
+	readonly poles?: ReadonlyMap<ConductorId, Pole> | undefined;
+	/** Draws symbols in place of outlines. */
+	readonly symbols?: PartSymbols | null | undefined;
 }
 
 /** All that an item was drawn from. Drawn anew only when one of them is another value. */
@@ -33,6 +35,7 @@ export function composeScene(diagram: Diagram, options: ComposeOptions = {}, pre
 	const routes = options.routes ?? routesOf(diagram);
 	const poles = options.poles ?? conductorPoles(diagram, buildNetwork(diagram));
 
+	const symbols = options.symbols ?? null;
 	const items: DrawnItem[] = [];
 	/** Figures are part of the drawing. */
 	const forReader = reader();
@@ -64,8 +67,9 @@ export function composeScene(diagram: Diagram, options: ComposeOptions = {}, pre
 		const pose = poseOf(diagram, id)!;
 		const isMounted = Object.hasOwn(diagram.mounts, id);
 		const sides = taken.get(id) ?? new Set<Side>();
-		const inputs = [forReader, part.kind, part.label, part.params, pose.at.x, pose.at.y, pose.turn, isMounted, [...sides].sort().join(' ')];
-		keep(itemKey('part', id), inputs, () => drawPart(id, part, pose, { isMounted, taken: sides }));
+		const words = [part.kind, part.label, part.params, forReader, symbols];
+		const inputs = [...words, pose.at.x, pose.at.y, pose.turn, isMounted, [...sides].sort().join(' ')];
+		keep(itemKey('part', id), inputs, () => drawPart(id, part, pose, { isMounted, taken: sides, symbols }));
 	}
 
 	const routed = Object.entries(diagram.conductors).flatMap(([id, conductor]): [ConductorId, Conductor, readonly Point[]][] => {
@@ -85,9 +89,9 @@ export function composeScene(diagram: Diagram, options: ComposeOptions = {}, pre
 		const colour = insulationColour(conductor, use, diagram);
 		const tag: Tag | null = tags.get(id) ?? null;
 		const { gauge, label } = conductor;
-		const inputs = [forReader, gauge.system, gauge.size, label, use, colour, from?.thread, from?.kind, to?.thread, to?.kind];
+		const inputs = [forReader, symbols, gauge.system, gauge.size, label, use, colour, from?.thread, from?.kind, to?.thread, to?.kind];
 		keep(itemKey('conductor', id), [...inputs, tag?.box.minX, tag?.box.minY, route], () =>
-			drawConductor(id, conductor, route, { colour, use, tag, from, to })
+			drawConductor(id, conductor, route, { colour, use, tag, from, to, bare: symbols !== null })
 		);
 	}
 	for (const [id, note] of Object.entries(diagram.notes)) {
@@ -108,15 +112,16 @@ function routesOf(diagram: Diagram): Routes {
 }
 
 /** Composes one diagram after another, keeping routes and items from one to the next. */
-export function sceneComposer(): (diagram: Diagram, poles?: ComposeOptions['poles']) => Scene {
+export function sceneComposer(): (diagram: Diagram, options?: Pick<ComposeOptions, 'poles' | 'symbols'>) => Scene {
 	const router = createRouter();
 	let previous: Scene | undefined;
-	let drawn: { diagram: Diagram; poles: ComposeOptions['poles']; reader: Reader } | null = null;
-	return (diagram, poles) => {
-		if (previous && drawn && drawn.poles === poles && drawn.reader === reader() && looksTheSame(drawn.diagram, diagram)) return previous;
-		drawn = { diagram, poles, reader: reader() };
+	let drawn: ({ diagram: Diagram; reader: Reader } & Pick<ComposeOptions, 'poles' | 'symbols'>) | null = null;
+	return (diagram, { poles, symbols } = {}) => {
+		const isSame = drawn?.poles === poles && drawn?.symbols === symbols && drawn?.reader === reader();
+		if (previous && drawn && isSame && looksTheSame(drawn.diagram, diagram)) return previous;
+		drawn = { diagram, poles, symbols, reader: reader() };
 		const { requests, obstacles } = routeRequests(diagram);
-		previous = composeScene(diagram, { routes: router.update(requests, obstacles), poles }, previous);
+		previous = composeScene(diagram, { routes: router.update(requests, obstacles), poles, symbols }, previous);
 		return previous;
 	};
 }

@@ -23,6 +23,8 @@ export interface ConductorLooks {
 	/** Terminals at `from` and `to`; undefined where an end hangs in the air. */
 	readonly from: Terminal | undefined;
 	readonly to: Terminal | undefined;
+	/** True where its ends are not shown as lugs: on symbols there are no studs. */
+	readonly bare?: boolean;
 }
 
 /** A conductor as drawn along its route, lugs included. */
@@ -34,8 +36,9 @@ export function drawConductor(id: ConductorId, conductor: Conductor, route: read
 		polyline(route, { stroke: 'case-edge', width: widthMm + 2 * CASING_MM, round }),
 		polyline(route, { stroke: paint, width: widthMm, round }),
 		...poleMarks(route, widthMm, looks),
-		...drawLug(conductor, looks.from, route[0], route[1]),
-		...drawLug(conductor, looks.to, route.at(-1), route.at(-2))
+		...(looks.bare
+			? []
+			: [...drawLug(conductor, looks.from, route[0], route[1]), ...drawLug(conductor, looks.to, route.at(-1), route.at(-2))])
 	];
 	const labels = looks.tag ? drawTag(looks.tag) : [];
 	return {

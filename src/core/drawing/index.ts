@@ -1,5 +1,5 @@
 /** The drawing: what canvas, SVG and print paint. */
-export type { DrawnItem, DrawnTerminal, Scene } from './types.ts';
+export type { DrawnItem, DrawnTerminal, PartSymbols, Scene } from './types.ts';
 export { composeScene, conductorPoles, sceneComposer, type ComposeOptions } from './compose.ts';
 export { thumbnails } from './thumbnail.ts';
 export { routeRequests } from './route-requests.ts';

@@ -1,6 +1,15 @@
 import type { ItemKey } from '#core/diagram';
 import type { Box, Point } from '#core/geometry';
 import type { Primitive } from '#core/graphics';
+import type { PartDescription } from '#core/parts';
+
+/** Another way to draw parts: as symbols, with their terminals where the outline has them. */
+export interface PartSymbols {
+	/** Around (0, 0), before rotation, terminals included. */
+	symbolOf(part: PartDescription): readonly Primitive[];
+	/** Where designation and ratings go on it, before rotation; null where they go beside the body. */
+	wordsOf(part: PartDescription): Box | null;
+}
 
 /** Where a stud or clamp is on the drawing. */
 export interface DrawnTerminal {

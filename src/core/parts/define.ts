@@ -144,6 +144,9 @@ export type DailyYield =
 
 export type PartGroup = 'sources' | 'charging' | 'protection' | 'distribution' | 'loads' | 'own';
 
+/** Symbols for what links do not tell: which machine, which converter, which contact. Drawn by core/symbols. */
+export type SymbolName = 'generator' | 'motor' | 'rectifier' | 'inverter' | 'dc-converter' | 'solar' | 'relay' | 'disconnector';
+
 export interface PartDefinition<Params extends z.ZodObject = z.ZodObject> {
 	readonly kind: string;
 	/** Trade name, for the shelf. */
@@ -171,6 +174,8 @@ export interface PartDefinition<Params extends z.ZodObject = z.ZodObject> {
 	 * watts becomes one in amps. `nominalV` is the system's voltage. Left out: nothing.
 	 */
 	alongWith?(change: Readonly<Record<string, unknown>>, params: z.output<Params>, nominalV: number): Readonly<Record<string, Param>>;
+	/** Its symbol, where that does not follow from its links. Left out: each link has the symbol of its kind. */
+	readonly symbol?: SymbolName;
 	/** Ratings in a line, for lists and the drawing: "12.8 V 200 Ah". */
 	summary(params: z.output<Params>): string;
 	/** What this one is called and designated with, where parts of the kind differ in that. Left out: `name` and `letter`. */

@@ -9,6 +9,7 @@ export {
 	type PartGroup,
 	type ProtectiveDevice,
 	type Role,
+	type SymbolName,
 	type Terminal
 } from './define.ts';
 export { CHASSIS } from './chassis.ts';

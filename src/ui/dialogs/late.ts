@@ -18,6 +18,8 @@ export const LATE: Readonly<Record<DialogName, LateDialog>> = {
 	sizing: () => import('../sizing/SizingDialog.svelte'),
 	diagrams: () => import('../keeping/DiagramsDialog.svelte'),
 	handoff: () => import('../handoff/HandoffDialog.svelte'),
+	find: () => import('../find/FindDialog.svelte'),
+	'part-maker': () => import('../own-parts/PartMakerDialog.svelte'),
 	revisions: () => import('../revisions/RevisionsDialog.svelte'),
 	cases: use,
 	energy: use,

@@ -10,6 +10,8 @@ const ALL = SECTIONS.map(({ id }) => id);
 export class Choices {
 	paper = $state<PaperId>('a4');
 	drawingPaper = $state<PaperId>('a3');
+	/** Null: as the sheet shows them. */
+	drawnAs = $state<'outlines' | 'symbols' | null>(null);
 	placing = $state<Placing>('fitted');
 	sections = $state.raw<readonly SectionId[]>(ALL);
 	scale = $state<PngScale>(2);

@@ -29,16 +29,19 @@ export class Handoff {
 	done = $state('');
 	/** Null until the tables are worked out. */
 	sections = $state.raw<readonly Section[] | null>(null);
+	/** As it is put on paper. */
+	scene = $state.raw<Scene>()!;
 	#verdict = '';
 	#run = 0;
 	#drop: () => void = () => undefined;
 
 	constructor(
 		private readonly diagram: Diagram,
-		private readonly scene: Scene,
+		scene: Scene,
 		private readonly choices: Choices,
 		asker: Asker
 	) {
+		this.scene = scene;
 		this.#drop = asker.ask(diagram, 'reports', null, {
 			told: ({ sections, verdict }) => {
 				this.sections = sections;

@@ -33,6 +33,7 @@ export const alternator = definePart({
 	help: 'Driven by the engine; charges the start battery. Its output stud is in the engine space, so its conductor is derated for heat.',
 	group: 'sources',
 	letter: 'G',
+	symbol: 'generator',
 	params,
 	terminals: (alternator) => [
 		stud('pos', 'B+', { x: 34, y: -50 }, 'north', {

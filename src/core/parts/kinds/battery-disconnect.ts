@@ -25,6 +25,7 @@ export const batteryDisconnect = definePart({
 	help: 'Isolates the bank by hand. It belongs in the positive lead, within reach, after the battery fuse.',
 	group: 'protection',
 	letter: 'Q',
+	symbol: 'disconnector',
 	params,
 	terminals: (disconnect) => [
 		stud('in', 'in', { x: -46, y: 0 }, 'west', { thread: disconnect.thread, ratedA: disconnect.ratedA }),

@@ -25,6 +25,7 @@ export const combinerRelay = definePart({
 	help: 'Joins two banks while one of them is being charged. The conductor on either side has a battery at both ends.',
 	group: 'charging',
 	letter: 'Q',
+	symbol: 'relay',
 	params,
 	terminals: (relay) => [
 		stud('a', 'bank a', { x: -36, y: 0 }, 'west', { thread: relay.thread, role: 'positive', ratedA: relay.ratedA, maxTerminals: 2 }),

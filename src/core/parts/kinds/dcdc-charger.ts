@@ -27,6 +27,7 @@ export const dcdcCharger = definePart({
 	help: 'Charges the bank from another battery or an alternator at a limited current. Its conductors have a battery at each end.',
 	group: 'charging',
 	letter: 'T',
+	symbol: 'dc-converter',
 	params,
 	terminals: (charger) => converterTerminals(charger, size(charger).widthMm, size(charger).heightMm / 2 - 16),
 	links: (charger) => converterLinks(charger, false, { kind: 'hours', hours: charger.hoursPerDay }),

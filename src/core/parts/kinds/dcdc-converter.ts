@@ -26,6 +26,7 @@ export const dcdcConverter = definePart({
 	help: 'Feeds 12 V devices from a 24 V or 48 V bank. Its output is a supply of its own, limited to its rating.',
 	group: 'distribution',
 	letter: 'T',
+	symbol: 'dc-converter',
 	params,
 	terminals: (converter: Params) => converterTerminals(converter, WIDTH_MM, HEIGHT_MM / 2 - 16),
 	links: (converter) => converterLinks(converter, true),

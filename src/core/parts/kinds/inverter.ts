@@ -45,6 +45,7 @@ export const inverter = definePart({
 	help: 'Makes mains-voltage AC from the bank. It draws constant power, so its current rises as the voltage falls. Its AC side is not checked here.',
 	group: 'loads',
 	letter: 'T',
+	symbol: 'inverter',
 	params,
 	terminals(inverter) {
 		const y = size(inverter).heightMm / 2 - 20;

@@ -31,6 +31,7 @@ export const mainsCharger = definePart({
 	help: 'Charges the bank from shore power or a generator at a limited current. Its AC side is not checked here.',
 	group: 'charging',
 	letter: 'T',
+	symbol: 'rectifier',
 	params,
 	terminals(charger) {
 		const { widthMm, heightMm } = size(charger);

@@ -58,6 +58,7 @@ export const solarController = definePart({
 	help: 'Charges the bank from a solar array at a limited current. The array side is drawn but not calculated.',
 	group: 'charging',
 	letter: 'T',
+	symbol: 'solar',
 	params,
 	terminals(controller) {
 		const { widthMm, heightMm } = size(controller);

@@ -22,6 +22,7 @@ export const starterMotor = definePart({
 	help: 'Cranks the engine for seconds at hundreds of amps. Mark its conductors as cranking: they may go without a fuse, branches off them may not.',
 	group: 'loads',
 	letter: 'M',
+	symbol: 'motor',
 	params,
 	terminals: (motor) => [
 		stud('pos', 'B+', { x: -60, y: -30 }, 'north', { thread: motor.thread, role: 'positive', acceptsBlock: false }),

@@ -1,0 +1,16 @@
+/** Words of the ways to look at a drawing. */
+export const viewsTexts = {
+	symbols: 'Symbols',
+	symbolsHint: 'Symbols (IEC 60617) or outlines to scale',
+	symbolsOn:
+		'Symbols in place of outlines; conductors stay where they are. The symbols are drawn from memory of IEC 60617, not yet verified.',
+	symbolsOff: 'Outlines to scale.',
+	notLoaded: 'The symbols could not be fetched. Check the connection and try again.',
+	find: 'Find',
+	findHint: 'Find a part, conductor, stud or finding',
+	searchHelp: 'Find a key or a gesture',
+	nothingInHelp: (query: string) => `No key or gesture is described with “${query}”.`,
+	drawnAs: 'Parts drawn as',
+	drawnAsHint: 'Symbols are drawn from memory of IEC 60617 and not yet verified.',
+	drawn: { outlines: 'outlines, to scale', symbols: 'symbols' }
+};
