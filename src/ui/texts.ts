@@ -132,8 +132,7 @@ export const texts = catalogue('window', {
 		mountedOn: (stud: string) => `on ${stud}`,
 		connectHere: 'Connect to here',
 		connecting: (stud: string) => `Choose the stud where the conductor from ${stud} ends.`,
-		cancel: 'Do not connect',
-		keys: 'Arrow keys walk the tree; with Alt they move the part. Press C on a stud to connect from it, and C on another to end there.'
+		cancel: 'Do not connect'
 	},
 
 	inspector: {

@@ -76,10 +76,14 @@ function landings(diagram: Diagram): ReadonlyMap<StudKey, readonly string[]> {
 /** Small letters without accents, so that "kuhlschrank" finds "Kühlschrank". */
 const plain = (text: string): string => text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
 
+/** Sentences hold many words: things come before what is said of them. */
+const AFTER_THINGS = 5;
+
 /** Every word has to be somewhere; what is called so comes before what begins so, and that before what only mentions it. */
-function rankOf({ name, detail }: Entry, asked: string, parts: readonly string[]): number | null {
+function rankOf({ name, detail, kind }: Entry, asked: string, parts: readonly string[]): number | null {
 	const [called, said] = [plain(name), plain(detail)];
 	if (!parts.every((part) => called.includes(part) || said.includes(part))) return null;
+	if (kind === 'finding') return AFTER_THINGS;
 	if (called === asked) return 0;
 	if (called.startsWith(asked)) return 1;
 	const starts = called.split(/[^\p{L}\p{N}+−-]+/u);

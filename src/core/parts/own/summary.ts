@@ -18,7 +18,12 @@ function deviceText(row: DeviceRow): string {
 	}
 }
 
+/** More would not be read on a nameplate. */
+const MOST = 4;
+
 function protectionText(links: OwnParams['links']): string[] {
 	const ratings = links.flatMap((row) => ((row.kind === 'fuse' || row.kind === 'breaker') && row.ratingA !== null ? [row.ratingA] : []));
-	return ratings.length === 0 ? [] : [ratings.map(ampsText).slice(0, 3).join(' + ')];
+	const texts = ratings.map(ampsText);
+	if (new Set(texts).size === 1 && texts.length > 1) return [`${texts.length} × ${texts[0]}`];
+	return texts.length === 0 ? [] : [texts.length > MOST ? `${texts.slice(0, MOST).join(' + ')} …` : texts.join(' + ')];
 }
