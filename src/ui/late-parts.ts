@@ -10,11 +10,15 @@ export const EMBEDDED = new Late(() => import('./share/Embedded.svelte'));
 
 /** Fetches what the next click will most likely need, once nothing else is to be done. Returns how to call it off. */
 export function fetchWhenIdle(): () => void {
-	const fetch = () => void SETTINGS_FORM.load().then(() => SELECTION_FORM.load());
+	return whenIdle(() => SETTINGS_FORM.load().then(() => SELECTION_FORM.load()));
+}
+
+/** Runs it once nothing else is to be done. Returns how to call it off. */
+export function whenIdle(run: () => unknown): () => void {
 	if (typeof requestIdleCallback === 'undefined') {
-		const timer = setTimeout(fetch, 1000);
+		const timer = setTimeout(run, 1000);
 		return () => clearTimeout(timer);
 	}
-	const idle = requestIdleCallback(fetch);
+	const idle = requestIdleCallback(run);
 	return () => cancelIdleCallback(idle);
 }

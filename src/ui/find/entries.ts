@@ -6,7 +6,7 @@ import type { Finding } from '#core/rules';
 import { conductorName, partName, studName } from '#editor';
 import { findTexts as words } from './texts.ts';
 
-export type EntryKind = 'part' | 'conductor' | 'stud' | 'finding';
+export type EntryKind = 'part' | 'conductor' | 'stud' | 'area' | 'note' | 'finding';
 
 export interface Entry {
 	readonly id: string;
@@ -18,7 +18,7 @@ export interface Entry {
 	readonly finding: Finding | null;
 }
 
-/** Parts, conductors, studs, then findings, each in its own order. */
+/** Parts, conductors, studs, areas, notes, then findings, each in its own order. */
 export function entriesOf(diagram: Diagram, findings: readonly Finding[]): Entry[] {
 	const landed = landings(diagram);
 	const parts = Object.entries(diagram.parts);
@@ -55,6 +55,8 @@ export function entriesOf(diagram: Diagram, findings: readonly Finding[]): Entry
 					);
 				})
 		),
+		...Object.entries(diagram.areas).map(([id, { label }]) => item('area', itemKey('area', id), label.trim() || id, '')),
+		...Object.entries(diagram.notes).map(([id, { text }]) => item('note', itemKey('note', id), text.trim() || id, '')),
 		...findings.map((finding): Entry => {
 			const [first] = finding.subjects;
 			const key = first && first.kind !== 'diagram' ? itemKey(first.kind, first.id) : null;

@@ -4,7 +4,7 @@ export const findTexts = {
 	field: 'Find on the drawing',
 	placeholder: 'F3, bilge pump, W12, B1 +, 35 mm², overloaded …',
 	results: 'What was found',
-	kinds: { part: 'Part', conductor: 'Conductor', stud: 'Stud', finding: 'Finding' },
+	kinds: { part: 'Part', conductor: 'Conductor', stud: 'Stud', area: 'Area', note: 'Note', finding: 'Finding' },
 	between: (from: string, to: string) => `${from} to ${to}`,
 	carries: (things: string) => `carries ${things}`,
 	bare: 'nothing lands here',

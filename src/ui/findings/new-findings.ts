@@ -1,5 +1,5 @@
 import type { Finding } from '#core/rules';
-import { voiceTexts as words } from '../outline/texts.ts';
+import { voiceTexts as words } from './voice-texts.ts';
 
 /** More than two at once are counted: a voice that reads for a minute is switched off. */
 const READ_OUT = 2;

@@ -2,13 +2,11 @@
 import type { Severity } from '#core/rules';
 import { texts } from '../texts.ts';
 
-const { severities } = texts.findings;
-
 export const outlineTexts = {
 	conductors: (n: number) => `Conductors (${n})`,
 	findings: (n: number) => `Findings (${n})`,
 	way: (from: string, to: string, size: string) => `${from} to ${to}, ${size}`,
-	severity: (severity: Severity) => severities[severity],
+	severity: (severity: Severity) => texts.findings.severities[severity],
 	rename: 'Designation or label',
 	renaming: (name: string) => `New name of ${name}. Enter takes it, Escape leaves it.`,
 	renamed: (name: string) => `Now called ${name}.`,
@@ -17,12 +15,4 @@ export const outlineTexts = {
 	smallest: (name: string, size: string) => `${name} is ${size}: there is no smaller size.`,
 	/** The keys, under the tree and as its description. */
 	keys: 'Arrow keys walk the tree; with Alt they move the part. On a conductor the right arrow leads to its other end. F2 renames, Delete removes. C on a stud connects from it, C on another ends there. Plus and minus make a conductor thicker and thinner. Enter on a finding shows it.'
-};
-
-/** Said when a check brings something new. */
-export const voiceTexts = {
-	one: (severity: Severity, message: string) => `New ${severities[severity].toLowerCase()}: ${message}`,
-	more: (n: number) => `And ${n} more new ${n === 1 ? 'finding' : 'findings'}.`,
-	gone: (n: number) => `${n} ${n === 1 ? 'finding is' : 'findings are'} gone.`,
-	none: 'No finding is left.'
 };
