@@ -148,7 +148,6 @@ export const texts = catalogue('window', {
 			'Letter and number, as on the part’s label. G: source, Q: switch, F: protection, T: converter, E: load, M: motor, B: sensing, X: connection, W: conductor (IEC 81346-2).',
 		note: 'Note',
 		ratings: 'Ratings',
-		make: 'Change how it is made…',
 		studs: 'Studs and clamps',
 		noStuds: 'Nothing can land on this part.',
 		sitsOn: 'Sits on',

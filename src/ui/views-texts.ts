@@ -1,5 +1,6 @@
 /** Words of the ways to look at a drawing. */
-export const viewsTexts = {
+import { catalogue } from './language/catalogue.ts';
+export const viewsTexts = catalogue('views', {
 	symbols: 'Symbols',
 	symbolsHint: 'Symbols (IEC 60617) or outlines to scale',
 	symbolsOn:
@@ -10,7 +11,8 @@ export const viewsTexts = {
 	findHint: 'Find a part, conductor, stud or finding',
 	searchHelp: 'Find a key or a gesture',
 	nothingInHelp: (query: string) => `No key or gesture is described with “${query}”.`,
+	makePart: 'Change how it is made…',
 	drawnAs: 'Parts drawn as',
 	drawnAsHint: 'Symbols are drawn from memory of IEC 60617 and not yet verified.',
 	drawn: { outlines: 'outlines, to scale', symbols: 'symbols' }
-};
+});

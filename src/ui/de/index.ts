@@ -8,16 +8,19 @@ import { keepingDe } from './keeping.ts';
 import { languageDe } from './language.ts';
 import { offlineDe } from './offline.ts';
 import { shortDe, readingDe, assemblyDe, onSiteDe, timeDe } from './on-site.ts';
+import { ownPartsDe } from './own-parts.ts';
 import { shareDe, reviewDe, revisionDe } from './review.ts';
 import { siteDe } from './site.ts';
 import { studDe } from './stud.ts';
 import { useDe } from './use.ts';
+import { findDe, outlineDe, viewsDe, voiceDe } from './views.ts';
 import { windowDe } from './window.ts';
 
 export const CATALOGUES: Catalogues = {
 	assembly: assemblyDe,
 	drawing: drawingDe,
 	'drawing-keys': drawingKeyDe,
+	find: findDe,
 	'full-bus': fullBusDe,
 	handoff: handoffDe,
 	insight: insightDe,
@@ -25,6 +28,8 @@ export const CATALOGUES: Catalogues = {
 	language: languageDe,
 	offline: offlineDe,
 	'on-site': onSiteDe,
+	outline: outlineDe,
+	'own-parts': ownPartsDe,
 	positions: positionDe,
 	reading: readingDe,
 	review: reviewDe,
@@ -36,5 +41,7 @@ export const CATALOGUES: Catalogues = {
 	stud: studDe,
 	time: timeDe,
 	use: useDe,
+	views: viewsDe,
+	voice: voiceDe,
 	window: windowDe
 };

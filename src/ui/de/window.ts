@@ -123,8 +123,7 @@ export const windowDe: Translation<typeof texts> = {
 		mountedOn: (stud) => `auf ${stud}`,
 		connectHere: 'Hierhin verbinden',
 		connecting: (stud) => `Den Bolzen wählen, an dem der Leiter von ${stud} endet.`,
-		cancel: 'Nicht verbinden',
-		keys: 'Pfeiltasten gehen durch den Baum; mit Alt verschieben sie das Teil. C auf einem Bolzen beginnt einen Leiter, C auf einem anderen beendet ihn.'
+		cancel: 'Nicht verbinden'
 	},
 
 	inspector: {

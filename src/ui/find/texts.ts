@@ -1,5 +1,6 @@
 /** Words of finding something on the drawing. */
-export const findTexts = {
+import { catalogue } from '../language/catalogue.ts';
+export const findTexts = catalogue('find', {
 	title: 'Find',
 	field: 'Find on the drawing',
 	placeholder: 'F3, bilge pump, W12, B1 +, 35 mm², overloaded …',
@@ -14,4 +15,4 @@ export const findTexts = {
 	none: (query: string) => `Nothing on the drawing is called “${query}”, and no finding says so.`,
 	noneHint: 'Try one word, a designation such as F3, or a size such as 35 mm².',
 	found: (n: number, shown: number) => (n > shown ? `${n} found, the nearest ${shown} are shown.` : `${n} found.`)
-};
+});

@@ -10,6 +10,7 @@ export type CatalogueId =
 	| 'assembly'
 	| 'drawing'
 	| 'drawing-keys'
+	| 'find'
 	| 'full-bus'
 	| 'handoff'
 	| 'insight'
@@ -17,6 +18,8 @@ export type CatalogueId =
 	| 'language'
 	| 'offline'
 	| 'on-site'
+	| 'outline'
+	| 'own-parts'
 	| 'positions'
 	| 'reading'
 	| 'review'
@@ -28,6 +31,8 @@ export type CatalogueId =
 	| 'stud'
 	| 'time'
 	| 'use'
+	| 'views'
+	| 'voice'
 	| 'window';
 
 export type Catalogues = Readonly<Record<CatalogueId, object>>;

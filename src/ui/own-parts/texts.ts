@@ -1,7 +1,8 @@
 /** Words of the part maker and of the shelf of parts somebody made. */
+import { catalogue } from '../language/catalogue.ts';
 const count = (n: number, one: string, many = `${one}s`): string => `${n} ${n === 1 ? one : many}`;
 
-export const ownPartTexts = {
+export const ownPartTexts = catalogue('own-parts', {
 	shelf: {
 		title: 'Your parts',
 		none: 'Something is missing here? Make it: its outline, its studs, what joins them inside and what it draws or delivers.',
@@ -12,16 +13,13 @@ export const ownPartTexts = {
 		sendHint: 'Save your parts as a file',
 		edit: (name: string) => `Change ${name}`,
 		fromDiagram: 'In this diagram, not on your shelf',
-		loading: 'Looking for your parts …',
 		notRead: (reason: string) => `Your parts could not be read. ${reason} Those in the diagram are not affected.`,
-		notLoaded: 'Your parts could not be fetched. Check the connection and try again.',
 		damaged: (n: number) => `${count(n, 'part')} on the shelf could not be read and ${n === 1 ? 'is' : 'are'} not shown.`
 	},
 
 	maker: {
 		titleNew: 'Make a part',
 		titleEdit: (name: string) => `Change ${name}`,
-		preview: 'How it will look',
 		previewOf: (name: string, studs: number) => `Drawing of ${name} with ${count(studs, 'stud or clamp', 'studs and clamps')}`,
 		size: (width: number, height: number) => `${width} × ${height} mm`,
 		kind: 'Begin with',
@@ -48,7 +46,6 @@ export const ownPartTexts = {
 		linkKinds: { plain: 'Bar or lead', switch: 'Switch', shunt: 'Shunt', fuse: 'Fuse', breaker: 'Breaker' },
 		addDevice: { load: 'Add a load', source: 'Add a source', battery: 'Add a battery', converter: 'Add a converter' },
 		deviceKinds: { load: 'Load', source: 'Source', battery: 'Battery', converter: 'Converter' },
-		addWhat: 'Add',
 		remove: (what: string) => `Remove ${what}`,
 		rowName: (what: string, n: number) => `${what} ${n}`,
 		stud: 'Stud',
@@ -80,4 +77,4 @@ export const ownPartTexts = {
 	refusedTitle: (name: string) => `${name} was not taken in`,
 	refusedOk: 'Close',
 	notKept: (reason: string) => `The part could not be kept on this device. ${reason}`
-};
+});
