@@ -8,6 +8,13 @@ const PREFIX: Record<ListName, string> = { studs: 's', links: 'l', devices: 'd' 
 /** Between new studs. */
 const STEP_MM = 30;
 
+/** The prefix with the lowest number that none of them is called by. */
+function firstFree(used: readonly string[], prefix: string): string {
+	let n = 1;
+	while (used.includes(`${prefix}${n}`)) n++;
+	return `${prefix}${n}`;
+}
+
 export class Maker {
 	draft = $state.raw<OwnParams>()!;
 	/** Line that was just added or pointed at, "studs.2": it stands open. */
@@ -68,17 +75,17 @@ export class Maker {
 	}
 
 	#freeId(list: ListName): string {
-		const used = new Set<string>(this.draft[list].map(({ id }) => id));
-		let n = 1;
-		while (used.has(`${PREFIX[list]}${n}`)) n++;
-		return `${PREFIX[list]}${n}`;
+		return firstFree(
+			this.draft[list].map(({ id }) => id),
+			PREFIX[list]
+		);
 	}
 
 	#freeName(): string {
-		const used = new Set(this.draft.studs.map(({ name }) => name.trim()));
-		let n = 1;
-		while (used.has(String(n))) n++;
-		return String(n);
+		return firstFree(
+			this.draft.studs.map(({ name }) => name.trim()),
+			''
+		);
 	}
 
 	#pole(role: 'positive' | 'negative'): string {
