@@ -2,6 +2,7 @@ import { parseItemKey, studKey, terminalRef, type Diagram, type ItemKey, type St
 import type { Tool } from '#canvas';
 import { definitionOf } from '#core/parts';
 import { conductorName, partName, studName } from '#editor';
+import { said } from './language/said.ts';
 
 export function itemName(diagram: Diagram, key: ItemKey): string {
 	const { kind, id } = parseItemKey(key);
@@ -12,7 +13,7 @@ export function itemName(diagram: Diagram, key: ItemKey): string {
 /** What the tool in hand would place. */
 export function placedName({ partKind, params = {} }: Extract<Tool, { kind: 'place' }>): string {
 	const definition = definitionOf(partKind);
-	return definition?.called?.(definition.params.parse(params)).name ?? definition?.name ?? partKind;
+	return definition?.called?.(definition.params.parse(params)).name ?? said(definition?.name ?? partKind);
 }
 
 export interface Landing {

@@ -2,6 +2,8 @@
  * How a source is put on the screen. In the core a source is a key as much as a sentence; here a reader wants to know
  * whether it was published, and whether the figure was seen there.
  */
+import { said } from './language/said.ts';
+
 const PRACTICE = /common practice, no source/gi;
 
 /** Marks a figure that was not seen in its source. */
@@ -15,7 +17,7 @@ const NOT_SEEN: readonly (readonly [RegExp, string])[] = [
 const REMARK = /,? from memory( as )?/g;
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-const practiceSaid = (text: string): string => text.replace(PRACTICE, 'rule of thumb, no published source');
+const practiceSaid = (text: string): string => text.replace(PRACTICE, said('rule of thumb, no published source'));
 
 /** A source as a line under a finding. Whether it was verified is said by `unverifiedIn`. */
 export const sourceText = (source: string): string =>

@@ -2,7 +2,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { parse } from 'svelte/compiler';
 import { afterEach, beforeAll, describe, expect, test } from 'vitest';
-import { CATALOGUES } from '../../src/ui/de/index.ts';
+import type * as z from 'zod';
+import { fieldMeta, partDefinitions } from '#core/parts';
+import { RULES } from '#core/rules';
+import { CATALOGUES, PHRASES, RULE_WORDS } from '../../src/ui/de/index.ts';
 import { language } from '../../src/ui/language/language.svelte.ts';
 
 const files = (readdirSync('src/ui', { recursive: true }) as string[])
@@ -75,6 +78,25 @@ describe('German', async () => {
 		}
 		// Cautions are the packet's, which is in English for now.
 		expect(same.filter((path) => path !== 'cautions.items')).toEqual([]);
+	});
+
+	test('names every part and what can be entered about it', () => {
+		const english = partDefinitions.flatMap(({ name, params }) => [
+			name,
+			...Object.values(params.shape).flatMap((schema) => {
+				const { title, hint, whenEmpty, options = [] } = fieldMeta(schema as z.ZodType);
+				return [title, hint ?? '', whenEmpty ?? '', ...options.map(({ label }) => label)];
+			})
+		]);
+		// Sizes, threads and bare units are the same everywhere.
+		const words = english.filter((text) => /\p{Ll}{3}/u.test(text));
+		expect(words.length).toBeGreaterThan(200);
+		expect([...new Set(words.filter((text) => !Object.hasOwn(PHRASES, text)))]).toEqual([]);
+	});
+
+	test('says of every rule what it requires and why', () => {
+		expect(RULES.map(({ meta }) => meta.id).filter((id) => !Object.hasOwn(RULE_WORDS, id))).toEqual([]);
+		expect(Object.keys(RULE_WORDS).filter((id) => !RULES.some(({ meta }) => meta.id === id))).toEqual([]);
 	});
 
 	test('is what is read as long as it is shown, also by who held a group of texts before', async () => {

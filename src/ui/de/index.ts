@@ -16,6 +16,9 @@ import { useDe } from './use.ts';
 import { findDe, outlineDe, viewsDe, voiceDe } from './views.ts';
 import { windowDe } from './window.ts';
 
+export { PHRASES } from './phrases.ts';
+export { RULE_WORDS } from './rules.ts';
+
 export const CATALOGUES: Catalogues = {
 	assembly: assemblyDe,
 	drawing: drawingDe,

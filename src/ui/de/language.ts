@@ -12,7 +12,7 @@ export const languageDe: Translation<typeof languageTexts> = {
 	units: 'Einheiten',
 	unitsHint:
 		'So erscheinen Werte hier und in der Übergabemappe. Felder nehmen jede Einheit an, mit Komma oder Punkt: 3,5 m, 11 ft 6 in, 5/16 in, 77 °F. Der Schaltplan selbst bleibt in SI-Einheiten.',
-	gauge: 'Leiterquerschnitte',
+	gauge: 'Querschnitte',
 	gaugeHint:
 		'Neue Leiter werden so vorgeschlagen. Ein Leiter bleibt, als was er gekauft wurde; der Querschnitt im anderen System steht in Klammern.',
 	gauges: { awg: 'AWG', iec: 'mm²' },

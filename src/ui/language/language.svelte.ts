@@ -38,7 +38,15 @@ export type CatalogueId =
 export type Catalogues = Readonly<Record<CatalogueId, object>>;
 
 /** How the texts of each other language are fetched. Given from outside, since they may use what is written in English. */
-export type OtherLanguages = Readonly<Record<Exclude<LanguageId, 'en'>, () => Promise<{ readonly CATALOGUES: Catalogues }>>>;
+export type OtherLanguages = Readonly<Record<Exclude<LanguageId, 'en'>, () => Promise<Translations>>>;
+
+export interface Translations {
+	readonly CATALOGUES: Catalogues;
+	/** What the core says always in the same words, by its English. */
+	readonly PHRASES: Readonly<Record<string, string>>;
+	/** By the id of a rule. */
+	readonly RULE_WORDS: Readonly<Record<string, { readonly title: string; readonly why: string }>>;
+}
 
 const KEY = 'wireworthy-language';
 const isLanguage = (value: unknown): value is LanguageId => typeof value === 'string' && Object.hasOwn(LANGUAGES, value);
@@ -47,7 +55,7 @@ class Language {
 	/** Null follows the device. */
 	#chosen = $state<LanguageId | null>(null);
 	#shown = $state<LanguageId>('en');
-	#catalogues = $state.raw<Catalogues | null>(null);
+	#texts = $state.raw<Translations | null>(null);
 	#others: OtherLanguages | null = null;
 
 	/** What was chosen; null when it is the device's. */
@@ -67,7 +75,12 @@ class Language {
 
 	/** The texts of a feature in a language other than English. */
 	catalogue(id: CatalogueId): object | undefined {
-		return this.#catalogues?.[id];
+		return this.#texts?.CATALOGUES[id];
+	}
+
+	/** The core's words in a language other than English. */
+	get core(): Pick<Translations, 'PHRASES' | 'RULE_WORDS'> | null {
+		return this.#texts;
 	}
 
 	/** As on the last visit, or as the device. Never fails: without its texts the window stays English. */
@@ -86,8 +99,8 @@ class Language {
 	}
 
 	async #show(id: LanguageId): Promise<void> {
-		const catalogues = id === 'en' ? null : (await this.#others![id]()).CATALOGUES;
-		this.#catalogues = catalogues;
+		const translations = id === 'en' ? null : await this.#others![id]();
+		this.#texts = translations;
 		this.#shown = id;
 		document.documentElement.lang = id;
 	}

@@ -6,6 +6,7 @@ import type { Workbench } from '../context.ts';
 import { goTo } from '../go-to.ts';
 import { itemName } from '../names.ts';
 import { reviewTexts } from '../review-texts.ts';
+import { ruleSaid } from '../language/said.ts';
 
 export type On = Remark['on'];
 
@@ -23,7 +24,7 @@ export function subjectName(diagram: Diagram, check: CheckResult | null, { kind,
 	if (kind === 'diagram') return reviewTexts.whole;
 	if (kind === 'finding') {
 		const finding = check?.findings.find(({ key }) => key === id);
-		return finding ? reviewTexts.finding(finding.title) : check ? null : reviewTexts.finding(id.split(':')[0]!);
+		return finding ? reviewTexts.finding(ruleSaid(finding.rule, finding).title) : check ? null : reviewTexts.finding(id.split(':')[0]!);
 	}
 	const isHere =
 		kind === 'part'
