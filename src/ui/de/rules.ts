@@ -444,6 +444,10 @@ export const RULE_WORDS: Readonly<Record<string, { readonly title: string; reado
 		title: 'Längen stehen in Metern',
 		why: 'Eine in Fuß oder Zentimetern getippte Länge macht jeden Spannungsfall, jede Stromteilung und jeden Kurzschlussstrom ihres Kreises falsch.'
 	},
+	'short-circuit-current-unknown': {
+		title: 'Der Kurzschlussstrom jeder Batterie ist bekannt',
+		why: 'Ob eine Sicherung einen satten Kurzschluss unterbrechen kann, hängt davon ab, was die Batterie hergibt. Zwei Batterien einer Größe können sich um das Doppelte unterscheiden.'
+	},
 	'ac-side-not-checked': {
 		title: 'Die Netzverdrahtung prüft jemand, der dafür befähigt ist',
 		why: 'Netzspannung tötet. Sternpunktverbindung, Fehlerstromschutz und Einspeisung sind hier nicht gezeichnet und nicht angesehen.'
