@@ -48,6 +48,8 @@ describe('against ml-matrix (dense LU of the nodal matrix)', () => {
 				for (const { index, draw } of net.loads) {
 					// Where the others leave next to nothing across a load, it is not fed and must draw nothing.
 					if (!point.loadFed[index]) expect(point.loadA[index]).toBe(0);
+					// Nor where they hold it the wrong way round: it does not work backwards.
+					else if (draw.kind !== 'resistance' && point.loadV[index]! <= 0) expect(point.loadA[index]).toBe(0);
 					else if (draw.kind === 'power') expect(point.loadV[index]! * point.loadA[index]!).toBeCloseTo(draw.watts, 8);
 					else if (draw.kind === 'current') expect(point.loadA[index]).toBe(draw.amps);
 				}
