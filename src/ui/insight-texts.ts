@@ -118,6 +118,7 @@ export const insightTexts = catalogue('insight', {
 
 	conductor: {
 		ofAmperage: (percent: string) => `${percent} of its amperage`,
+		hot: (volts: string, temperature: string) => `${volts} when warm (${temperature})`,
 		ofNominal: (percent: string, nominalV: number) => `${percent} of ${nominalV} V`,
 		greatestDevice: 'Largest device allowed',
 		surge: 'Worst current, starts counted',

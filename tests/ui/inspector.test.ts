@@ -90,6 +90,7 @@ describe('a conductor', () => {
 			ends: { from: { letThroughA: Infinity, by: [] }, to: { letThroughA: Infinity, by: [] } },
 			pole: 'positive' as const,
 			ambientC: 30,
+			hotDropV: 0.45,
 			greatestDeviceA: 90,
 			faultA: 1200,
 			isCranking: false
@@ -101,6 +102,7 @@ describe('a conductor', () => {
 		expect(text).toContain('72 A in “Peak, no charging”');
 		expect(text).toContain('about 138 °C');
 		expect(text).toContain('0.36 V 3 %');
+		expect(text).toContain('0.45 V when warm (about 138 °C)');
 		expect(text).toContain('unlimited');
 		expect(text).toContain('Protected by nothing');
 	});

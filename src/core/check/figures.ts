@@ -2,8 +2,7 @@ import type { ConductorId, PartId } from '#core/diagram';
 import { keptRecord } from '#core/memory';
 import { formOf } from '#core/network';
 import type { LetThrough } from '#core/protection';
-import { deviceName, gathered, type ConductorView, type Study } from '#core/rules';
-import { workingTemperatureC } from '#core/conductors';
+import { deviceName, gathered, warmOhm, workingC, type ConductorView, type Study } from '#core/rules';
 import { ampsText } from '#core/units';
 import { faultCurrentA } from './fault-currents.ts';
 import type { CheckResult, ConductorFigures, EndProtection } from './types.ts';
@@ -26,19 +25,15 @@ const figuresOfEach = gathered(
 	(study, view): readonly ConductorFigures[] => [conductorFigures(study, view, endsOf(study))]
 );
 
-function conductorFigures(
-	study: Study,
-	{ id, conductor, around, ampacity, limit, continuous, surge, lengthM, lengthAssumed, branch, pole }: ConductorView,
-	endOf: (letThrough: LetThrough) => EndProtection
-): ConductorFigures {
+function conductorFigures(study: Study, view: ConductorView, endOf: (letThrough: LetThrough) => EndProtection): ConductorFigures {
+	const { id, conductor, around, ampacity, limit, continuous, surge, lengthM, lengthAssumed, branch, pole } = view;
 	const { currentA: letThroughA, from, to } = study.protection(id);
 	const ends = { from: endOf(from), to: endOf(to) };
 	const limitedBy = letThroughA === Infinity ? [] : [...ends.from.by, ...ends.to.by];
 	const devices = limitedBy.map(({ name, currentA }) => `${name} ${ampsText(currentA)}`);
 	const { ambientC } = around;
-	const heating = { ambientC, insulationC: conductor.insulationC, currentA: continuous.currentA, ampacityA: ampacity.currentA };
 	return {
-		workingC: workingTemperatureC(heating),
+		workingC: workingC(view),
 		ampacityA: ampacity.currentA,
 		ampacityTable: ampacity.table,
 		continuousA: continuous.currentA,
@@ -48,6 +43,7 @@ function conductorFigures(
 		lengthM,
 		lengthAssumed,
 		dropV: continuous.currentA * branch.resistanceOhm,
+		hotDropV: continuous.currentA * warmOhm(view),
 		letThroughA,
 		protectedBy: [...new Set(devices)],
 		ends,

@@ -18,6 +18,8 @@ export interface ConductorFigures {
 	readonly lengthAssumed: boolean;
 	/** Volts lost over this conductor in its worst continuous case, lugs included. */
 	readonly dropV: number;
+	/** The same with the copper as hot as the current makes it, where `dropV` takes that of the profile. */
+	readonly hotDropV: number;
 	/** Infinity is sent as is. */
 	readonly letThroughA: number;
 	/** "D1 position 3 100 A", in words; empty when unprotected. */

@@ -1,7 +1,7 @@
 /** Where the figures of a conductor come from. */
 import type { ConductorView, Study } from '#core/rules';
 import { amperage, loading, surgeCurrent, worstCurrent } from './conductor-current.ts';
-import { workingTemperature } from './conductor-heat.ts';
+import { hotResistance, hotVolts, workingTemperature } from './conductor-heat.ts';
 import { dropPercent, resistance, voltsLost } from './conductor-volts.ts';
 import type { Explanation } from './explanation.ts';
 import { explainFaultAt, worseEnd } from './fault.ts';
@@ -23,6 +23,8 @@ export const conductorExplanations: Readonly<Record<ConductorFigure, (study: Stu
 	'let-through-to': (study, view) => letThroughAt(study, view, 'to'),
 	'greatest-device': explainGreatestDevice,
 	'working-temperature': workingTemperature,
+	'hot-resistance': hotResistance,
+	'hot-volts': hotVolts,
 	'fault-current': faultCurrent
 };
 

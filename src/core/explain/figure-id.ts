@@ -18,6 +18,8 @@ export const CONDUCTOR_FIGURES = [
 	'let-through-to',
 	'greatest-device',
 	'working-temperature',
+	'hot-resistance',
+	'hot-volts',
 	'fault-current'
 ] as const;
 export type ConductorFigure = (typeof CONDUCTOR_FIGURES)[number];

@@ -1,6 +1,7 @@
 /** The rules, and what they look at. */
 export { defineRule, type Report, type Rule, type RuleMeta } from './define.ts';
 export type { Acceptance, Finding, Severity, Subject } from './finding.ts';
+export { warmOhm, workingC } from './warm-conductor.ts';
 export type { CaseResult, ConductorView, PartView, Study, WorstCurrent } from './study.ts';
 export { buildStudy } from './build-study.ts';
 export { amperageAs } from './amperage.ts';

@@ -11,6 +11,7 @@ import type { Severity } from './finding.ts';
 import { continuousCaseIds } from './stack-currents.ts';
 import type { Study } from './study.ts';
 import { conductorSubject, partSubject, subjects } from './subjects.ts';
+import { warmOhm } from './warm-conductor.ts';
 import { capital, listed, partName } from './words.ts';
 
 interface Data {
@@ -57,6 +58,10 @@ export const voltageDrop = defineRuleForEach('loads', {
 		together: (data: Data & { readonly ownV: number }) => ({
 			message: `${capital(data.name)} passes on its own (${share({ ...data, dropV: data.ownV })}), but with all else in “${data.caseName}” it loses ${share(data)}; ${limitText(data)} is the limit.${mostWords(data)}`,
 			remedy: data.remedy
+		}),
+		warm: (data: Data & { readonly ownV: number }) => ({
+			message: `${capital(data.name)} passes with its conductors as warm as the sizing tables take them (${share({ ...data, dropV: data.ownV })}), but when they have carried their currents for hours it loses ${share(data)}; ${limitText(data)} is the limit.${mostWords(data)}`,
+			remedy: data.remedy
 		})
 	},
 
@@ -67,20 +72,21 @@ export const voltageDrop = defineRuleForEach('loads', {
 		if (!verdict) return;
 		const { message, severity, percent, worst } = verdict;
 		const { drop, caseId } = worst;
-		const lostIn = (step: Step) => (message === 'together' ? step.dropV : step.ownV);
+		const lostIn = (step: Step) => (message === 'together' ? step.dropV : message === 'warm' ? warmV(study, step) : step.ownV);
+		const dropV = drop.steps.reduce((sum, step) => sum + lostIn(step), 0);
 		const most = largest(drop.steps, lostIn);
 		const name = partName(study.part(load.part));
 		const allowedV = (drop.nominalV * percent.value) / 100;
 		const data = {
 			name,
 			currentA: worst.currentA,
-			dropV: message === 'together' ? drop.dropV : drop.ownV,
+			dropV,
 			ownV: drop.ownV,
 			nominalV: drop.nominalV,
 			limitPercent: percent.value,
 			caseName: study.diagram.cases[caseId]!.label,
 			most: listed(most.map((step) => `${stepName(study, step)} (${voltsText(lostIn(step))})`)),
-			remedy: message === 'together' ? sharedRemedy(name) : ownRemedy(study, most, drop.ownV - allowedV)
+			remedy: message === 'together' ? sharedRemedy(name) : ownRemedy(study, most, dropV - allowedV)
 		};
 		const views = drop.steps.flatMap(({ branch: { origin } }) => (origin.kind === 'conductor' ? [study.conductor(origin.id)] : []));
 		yield {
@@ -112,7 +118,7 @@ const dropsOf = (study: Study, load: LoadBranch): CaseDrop[] =>
 	});
 
 interface Verdict {
-	readonly message: 'critical' | 'ordinary' | 'together';
+	readonly message: 'critical' | 'ordinary' | 'together' | 'warm';
 	readonly severity: Severity;
 	readonly percent: Sourced<number>;
 	readonly worst: CaseDrop;
@@ -122,9 +128,9 @@ interface Verdict {
  * The sizing rules count a circuit's own current: more than they allow is an error. What other loads take from
  * shared conductors on top is real for the load as well, but no fault of its circuit: a warning.
  */
-function verdictOn({ profile }: Study, load: LoadBranch, drops: readonly CaseDrop[]): Verdict | null {
+function verdictOn(study: Study, load: LoadBranch, drops: readonly CaseDrop[]): Verdict | null {
 	if (drops.length === 0) return null;
-	const { criticalPercent, ordinaryPercent, ordinaryWarnPercent } = profile.drop;
+	const { criticalPercent, ordinaryPercent, ordinaryWarnPercent } = study.profile.drop;
 	const own = ({ drop }: CaseDrop) => (100 * drop.ownV) / drop.nominalV;
 	const whole = ({ drop }: CaseDrop) => (100 * drop.dropV) / drop.nominalV;
 	const worstOwn = greatest(drops, own)!;
@@ -136,8 +142,14 @@ function verdictOn({ profile }: Study, load: LoadBranch, drops: readonly CaseDro
 	if (!load.critical && exceeds(own(worstOwn), ordinaryWarnPercent.value)) {
 		return { message, severity: 'warning', percent: ordinaryWarnPercent, worst: worstOwn };
 	}
-	return null;
+	const warm = ({ drop }: CaseDrop) => (100 * drop.steps.reduce((sum, step) => sum + warmV(study, step), 0)) / drop.nominalV;
+	const worstWarm = greatest(drops, warm)!;
+	return exceeds(warm(worstWarm), limit.value) ? { message: 'warm', severity: 'note', percent: limit, worst: worstWarm } : null;
 }
+
+/** What a load’s own current loses in a step whose copper is as hot as its worst continuous current makes it. */
+const warmV = (study: Study, { branch: { origin }, ownA, ownV }: Step): number =>
+	origin.kind === 'conductor' ? ownA * warmOhm(study.conductor(origin.id)) : ownV;
 
 /** The step that loses most, with its twin on the other pole, which usually loses as much. */
 function largest(steps: readonly Step[], lostIn: (step: Step) => number): Step[] {

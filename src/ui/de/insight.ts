@@ -105,6 +105,7 @@ export const insightDe: Translation<typeof insightTexts> = {
 
 	conductor: {
 		ofAmperage: (percent) => `${percent} seiner Strombelastbarkeit`,
+		hot: (volts, temperature) => `${volts} in warmem Zustand (${temperature})`,
 		ofNominal: (percent, nominalV) => `${percent} von ${nominalV} V`,
 		greatestDevice: 'Größtes erlaubtes Schutzgerät',
 		surge: 'Größter Strom, Anläufe eingerechnet',

@@ -4,6 +4,7 @@
  */
 import { describe, expect, test } from 'vitest';
 import { checkDiagram } from '#core/check';
+import { resistanceAtC } from '#core/conductors';
 import type { Diagram } from '#core/diagram';
 import { CONDUCTOR_FIGURES, explain, JOINT_FIGURES, type FigureId } from '#core/explain';
 import { buildStudy, stackCurrents } from '#core/rules';
@@ -35,6 +36,8 @@ describe.each(names)('%s', (name) => {
 				'let-through-to': figures.ends.to.letThroughA,
 				'greatest-device': figures.greatestDeviceA,
 				'working-temperature': figures.workingC,
+				'hot-resistance': resistanceAtC(study.conductor(id).conductor, figures.lengthM, figures.workingC),
+				'hot-volts': figures.hotDropV,
 				'fault-current': figures.faultA ?? 0
 			};
 			for (const figure of CONDUCTOR_FIGURES) {

@@ -104,6 +104,15 @@ testRule(voltageDrop, {
 			at: ['part:n', 'conductor:W4', 'conductor:W5'],
 			severity: 'warning'
 		},
+		// 50 A on 10 AWG of 105 °C and 60 A (33 CFR 183.425 Table 5): 30 + 75 × (50/60)² = 82 °C. At 0.01787 Ω·mm²/m
+		// 50 A × (1.24 m × 3.397 mΩ/m + 2.4 mΩ) = 0.331 V; at 82 °C, 0.017241 × (1 + 0.00393 × 62), 0.373 V.
+		'a critical circuit that passes by the tables and not when its conductors are as hot as their current makes them': {
+			diagram: fed('10', 0.62, { draw: 50, critical: true }),
+			says: 'L passes with its conductors as warm as the sizing tables take them (0.33 V, 2.8 % of 12 V), but when they have carried their currents for hours it loses 0.37 V, 3.1 % of 12 V; 3 % (0.36 V) is the limit. The largest part is lost in W1 (0.15 V) and W2 (0.15 V).',
+			remedy: 'Use 8 AWG for W1 and W2, or shorten them.',
+			at: ['part:l', 'conductor:W1', 'conductor:W2'],
+			severity: 'note'
+		},
 		'a fuse that loses most': {
 			diagram: circuit({ b: ['battery'], f: ['inline-fuse', { fuseA: 1 }], l: ['load', { draw: 5, critical: true }] }, [
 				['b.pos', 'f.in', { gauge: '6', lengthM: 0.1 }],
