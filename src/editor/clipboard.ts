@@ -40,5 +40,6 @@ export function readFragment(text: string): ReadFragment {
 
 function firstIssue(error: z.ZodError): string {
 	const issue = error.issues[0];
-	return issue ? `${issue.path.join('.') || 'the whole'}: ${issue.message}` : 'unreadable.';
+	// A list of three thousand unknown names says no more than its beginning.
+	return issue ? `${issue.path.join('.') || 'the whole'}: ${issue.message}`.slice(0, 300) : 'unreadable.';
 }

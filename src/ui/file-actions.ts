@@ -19,6 +19,8 @@ import { keepingTexts } from './keeping-texts.ts';
 import type { Keeping } from './keeping/keeping.svelte.ts';
 import { shareTexts } from './review-texts.ts';
 import { clearFragment } from './share/address.ts';
+import { keptRemarks, visitKey, withRemarks } from './share/visit-remarks.ts';
+import { Visit } from './share/visit.svelte.ts';
 import { texts } from './texts.ts';
 import { whereToWrite, wroteElse } from './on-disk.ts';
 import type { View } from './view.svelte.ts';
@@ -69,7 +71,7 @@ export function createFileActions(editor: Editor, view: View, keeping: Keeping):
 		await keeping.begun;
 		if (keeping.visit) {
 			const { leaveTitle: title, leave: text, leaveYes: yes, leaveNo: no } = shareTexts;
-			return !keeping.visit.unsaved || (await view.ask({ title, text, yes, no })) === true;
+			return !keeping.visit.atRisk || (await view.ask({ title, text, yes, no })) === true;
 		}
 		if ((await keeping.flush()) || !hasUnsavedChanges(editor.savedDiagram, editor.history.diagram)) return true;
 		const { discardTitle: title, discard: text, discardYes: yes, discardNo: no, discardSave: also } = texts.file;
@@ -126,8 +128,10 @@ export function createFileActions(editor: Editor, view: View, keeping: Keeping):
 		const outcome = await diagramFromLink(fragment);
 		if (outcome.status === 'done') {
 			const { diagram, notes } = outcome.value;
-			editor.load(diagram, '', notes);
-			keeping.beginVisit();
+			const key = visitKey(fragment);
+			const kept = keptRemarks(key);
+			editor.load(kept ? withRemarks(diagram, kept.remarks) : diagram, '', notes);
+			keeping.beginVisit(new Visit(diagram, key, kept?.inFile === false));
 			view.fitSoon();
 			editor.announce(
 				[shareTexts.opened(diagram.titleBlock.title || texts.file.untitled), ...unknownKinds(diagram), ...mended(notes)].join(' ')

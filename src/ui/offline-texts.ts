@@ -9,6 +9,7 @@ export const offlineTexts = catalogue('offline', {
 	},
 	about: {
 		title: 'About Wireworthy',
+		version: (version: string) => `Version ${version}`,
 		privacy:
 			'Nothing leaves this device: the page asks no other address, there is no account, and nobody counts you. Once opened, it works without a network.',
 		licences: 'What it is built with',

@@ -114,6 +114,11 @@ test('a reviewer pins a remark to a part, and the author takes it in, answers an
 	await theirs.getByRole('button', { name: 'Pin the remark' }).click();
 	await expect(theirs.getByRole('article')).toContainText('Strap it down.');
 	await expect(theirs.getByRole('button', { name: 'Answer…' })).toHaveCount(0);
+	// They are kept beside the link, and leaving asks nothing.
+	await visitor.reload();
+	await settled(visitor);
+	await visitor.getByRole('tab', { name: 'Remarks' }).click();
+	await expect(theirs.getByRole('article')).toContainText('Strap it down.');
 	const [file] = await Promise.all([visitor.waitForEvent('download'), theirs.getByRole('button', { name: 'Save remarks' }).click()]);
 	expect(file.suggestedFilename()).toBe('Ridge Post 3 remarks.json');
 	const text = readFileSync(await file.path(), 'utf8');

@@ -1,12 +1,14 @@
 import { flushSync } from 'svelte';
-import { describe, expect, test } from 'vitest';
-import { addRemark, contentOf, issueRevision, remarksFile, removeItems, setParams, type Remark } from '#core/diagram';
+import { afterEach, describe, expect, test, vi } from 'vitest';
+import { addRemark, contentOf, issueRevision, remarksFile, removeItems, removeRemark, setParams, type Remark } from '#core/diagram';
 import { asDiagram } from '#core/revisions';
 import { takeInRemarks } from '../../src/ui/review/remark-file.ts';
 import RemarksPanel from '../../src/ui/review/RemarksPanel.svelte';
 import { placeOf, remarksByPlace, subjectHere, subjectName } from '../../src/ui/review/subject.ts';
 import { compare, lookAt, stop } from '../../src/ui/revisions/compare.ts';
 import RevisionsDialog from '../../src/ui/revisions/RevisionsDialog.svelte';
+import { keepRemarks, keptRemarks, visitKey, withRemarks } from '../../src/ui/share/visit-remarks.ts';
+import { Visit } from '../../src/ui/share/visit.svelte.ts';
 import { circuit } from '../support/circuit.ts';
 import { byRole, newWorkbench, show, type } from './support.ts';
 
@@ -40,7 +42,7 @@ describe('a visitor', () => {
 	test('may pin and remove remarks of their own, and change nothing else', () => {
 		const { editor, keeping } = newWorkbench(drawn());
 		editor.run(remark({ kind: 'part', id: 'B1' }));
-		keeping.beginVisit();
+		keeping.beginVisit(new Visit(editor.diagram, 'a link'));
 		const { diagram } = editor;
 		expect(editor.run(removeItems({ parts: ['B1'] }))).toContain('read only');
 		expect(editor.diagram).toBe(diagram);
@@ -55,10 +57,69 @@ describe('a visitor', () => {
 	test('sees no controls of the author', () => {
 		const { workbench, editor, keeping } = newWorkbench(drawn());
 		editor.run(remark({ kind: 'part', id: 'B1' }));
-		keeping.beginVisit();
+		keeping.beginVisit(new Visit(editor.diagram, 'a link'));
 		const root = show(workbench, RemarksPanel);
 		const buttons = [...root.querySelectorAll('button')].map(({ textContent }) => textContent?.trim());
 		expect(buttons).toEqual(['Pin the remark', 'Save remarks', 'B1']);
+	});
+});
+
+describe('remarks of a visitor', () => {
+	const key = visitKey('#1.abc');
+	const visiting = () => {
+		const { editor, keeping } = newWorkbench(drawn());
+		editor.run(remark({ kind: 'part', id: 'B1' }, 'The author’s.'));
+		keeping.beginVisit(new Visit(editor.diagram, key));
+		editor.run(remark({ kind: 'conductor', id: 'W1' }, 'Mine.'));
+		return { editor, visit: keeping.visit! };
+	};
+	afterEach(() => localStorage.clear());
+
+	test('are there again when the link is opened again, theirs alone', () => {
+		const { editor, visit } = visiting();
+		expect(visit.atRisk).toBe(false);
+		const kept = keptRemarks(key)!;
+		expect(kept).toEqual({ remarks: { rconductor: editor.diagram.remarks['rconductor'] }, inFile: false });
+		const given = drawn();
+		expect(withRemarks(given, kept.remarks)).toEqual({ ...given, remarks: kept.remarks });
+		expect(keptRemarks(visitKey('#1.abd'))).toBeNull();
+	});
+
+	test('are known to be in a file once they were saved, until one changes', () => {
+		const { editor, visit } = visiting();
+		visit.saved(editor.diagram);
+		expect([visit.unsaved, keptRemarks(key)?.inFile]).toEqual([false, true]);
+		editor.run(removeRemark({ id: 'rconductor' }));
+		expect([visit.unsaved, keptRemarks(key)]).toEqual([false, null]);
+	});
+
+	test('are at risk, and asked about, where the browser keeps nothing', () => {
+		const setItem = () => {
+			throw new DOMException('full', 'QuotaExceededError');
+		};
+		vi.stubGlobal('localStorage', { setItem, getItem: () => null });
+		expect(visiting().visit.atRisk).toBe(true);
+		vi.unstubAllGlobals();
+	});
+
+	test('that somebody else wrote there do not get past the gate', () => {
+		for (const text of ['', 'x', '1 0\n{"format":"wireworthy-remarks","version":1,"__proto__":{}}', `1 0\n${'['.repeat(100_000)}`]) {
+			localStorage.setItem(key, text);
+			expect(keptRemarks(key)).toBeNull();
+		}
+	});
+
+	test('of the forty links last remarked on are kept', () => {
+		const { editor } = visiting();
+		const { remarks } = editor.diagram;
+		const now = vi.spyOn(Date, 'now');
+		for (let n = 1; n <= 45; n += 1) {
+			now.mockReturnValue(n);
+			keepRemarks(visitKey(`#1.${n}`), editor.diagram, { remarks, inFile: false });
+		}
+		now.mockRestore();
+		// The one of `visiting` is the newest by far.
+		expect([5, 6, 7, 45].map((n) => keptRemarks(visitKey(`#1.${n}`)) !== null)).toEqual([false, false, true, true]);
 	});
 });
 

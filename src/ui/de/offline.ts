@@ -9,6 +9,7 @@ export const offlineDe: Translation<typeof offlineTexts> = {
 	},
 	about: {
 		title: 'Über Wireworthy',
+		version: (version) => `Version ${version}`,
 		privacy:
 			'Nichts verlässt dieses Gerät: die Seite fragt keine andere Adresse, es gibt kein Konto, und niemand wird gezählt. Einmal geöffnet, läuft sie ohne Netz.',
 		licences: 'Woraus es gebaut ist',

@@ -20,7 +20,7 @@ import {
 import { keepingTexts as texts } from '../keeping-texts.ts';
 import { shareTexts } from '../review-texts.ts';
 import { clearFragment } from '../share/address.ts';
-import { Visit, VISITOR_MAY } from '../share/visit.svelte.ts';
+import { type Visit, VISITOR_MAY } from '../share/visit.svelte.ts';
 import { texts as windowTexts } from '../texts.ts';
 import type { View } from '../view.svelte.ts';
 import { dropTabDiagram, rememberTabDiagram, tabDiagram } from './tab-diagram.ts';
@@ -81,7 +81,7 @@ export class Keeping {
 		this.#session.begin(editor.history);
 		this.#stopListening = editor.onStep((before, after) => {
 			if (this.visit) {
-				this.visit.unsaved = true;
+				this.visit.changed(after.diagram);
 				return;
 			}
 			this.#session.step(before, after);
@@ -124,10 +124,10 @@ export class Keeping {
 	}
 
 	/** What the editor has just loaded is only looked at. What was open must be kept by now, or be given up. */
-	beginVisit(): void {
+	beginVisit(visit: Visit): void {
 		this.file = null;
 		this.#session.begin(this.editor.history);
-		this.visit = new Visit(this.editor.diagram);
+		this.visit = visit;
 		this.#changed();
 	}
 

@@ -13,7 +13,7 @@ export function saveRemarks({ editor, keeping }: Workbench): void {
 	const about = { title: titleBlock.title, revisionIndex: titleBlock.revisionIndex };
 	const name = fileName(`${titleBlock.title} remarks`.trim(), 'json');
 	download(remarksFile(about, Object.fromEntries<Remark>(sent)), name, 'application/json');
-	if (visit) visit.unsaved = false;
+	visit?.saved(editor.diagram);
 	editor.announce(words.saved(sent.length, name));
 }
 
