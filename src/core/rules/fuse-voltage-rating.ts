@@ -79,5 +79,14 @@ function voltsReached({ form, nets, cases, atRest }: Study): (branch: DeviceBran
 	for (const { positive, setV: volts } of form.sources) {
 		setV.set(nets.of(positive), Math.max(volts, setV.get(nets.of(positive)) ?? 0));
 	}
-	return ({ a, b }) => Math.max(setV.get(nets.of(a)) ?? 0, ...points.flatMap(({ nodeV }) => [Math.abs(nodeV[a]!), Math.abs(nodeV[b]!)]));
+	const reached = (node: number) => Math.max(setV.get(nets.of(node)) ?? 0, ...points.map(({ nodeV }) => Math.abs(nodeV[node]!)));
+	// Once open, a device in the negative has the whole voltage across it.
+	const acrossNegative = (node: number) =>
+		Math.max(
+			0,
+			...[...form.batteries, ...form.sources].flatMap(({ positive }) =>
+				nets.voltsBetween(positive, node) === null ? [] : [reached(positive)]
+			)
+		);
+	return ({ a, b }) => (form.poles[a] === 'negative' ? acrossNegative(a) : Math.max(reached(a), reached(b)));
 }

@@ -34,6 +34,7 @@ import { coldCharging } from './cold-charging.ts';
 import { colourFault } from './colour-fault.ts';
 import { combinerCurrent } from './combiner-current.ts';
 import { conductorBelowMinimum } from './conductor-below-minimum.ts';
+import { converterFeedsItself } from './converter-feeds-itself.ts';
 import { coverClearance } from './cover-clearance.ts';
 import { crankingMark } from './cranking-mark.ts';
 import { criticalCircuitSharesFuse } from './critical-circuit-shares-fuse.ts';
@@ -64,6 +65,7 @@ import { inverterRipple } from './inverter-ripple.ts';
 import { lengthDoubt } from './length-doubt.ts';
 import { liveStudsBare } from './live-studs-bare.ts';
 import { loadDump } from './load-dump.ts';
+import { loadInNoCase } from './load-in-no-case.ts';
 import { loadVoltage } from './load-voltage.ts';
 import { lugHole } from './lug-hole.ts';
 import { lugUnderFuse } from './lug-under-fuse.ts';
@@ -128,6 +130,7 @@ export const RULES: readonly Rule[] = [
 	noReturn,
 	notFed,
 	halfConnectedCharger,
+	converterFeedsItself,
 	shuntBypassed,
 	deadEndedLiveConductor,
 	unconnectedPart,
@@ -236,6 +239,7 @@ export const RULES: readonly Rule[] = [
 	colourFault,
 	duplicateLabel,
 	circuitNotIdentified,
+	loadInNoCase,
 	missingLabel,
 	unusableValue,
 	missingLength,

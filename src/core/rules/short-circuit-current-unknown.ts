@@ -1,4 +1,5 @@
-import { ampsText } from '#core/units';
+import { describe } from '#core/parts';
+import { ampsText, ohmsText } from '#core/units';
 import { exceeds } from './conductor-words.ts';
 import { defineRule } from './define.ts';
 import { breakingAmps, deviceKind, deviceNames, devicesOf, isUnverified, type DeviceBranch } from './device-limits.ts';
@@ -21,6 +22,18 @@ interface Close extends Data {
 	readonly faultA: number;
 }
 
+interface Doubtful {
+	readonly name: string;
+	readonly givenMilliohm: number;
+	readonly usualMilliohm: number;
+	readonly givenA: number;
+}
+
+const GIVEN = 'faultResistanceMilliohm';
+
+/** No battery of a kind has so many times the resistance of another: common practice, no source. */
+const DOUBTFUL_TIMES = 3;
+
 /** An estimate may be off by so much: common practice, no source. */
 const OFF_BY = 2;
 
@@ -41,6 +54,10 @@ export const shortCircuitCurrentUnknown = defineRule({
 	},
 
 	messages: {
+		doubtful: ({ name, givenMilliohm, usualMilliohm, givenA }: Doubtful) => ({
+			message: `The resistance of ${name} into a short is given as ${ohmsText(givenMilliohm / 1000)}, a dead short at its posts as ${ampsText(givenA)}; batteries of its kind have about ${ohmsText(usualMilliohm / 1000)}.`,
+			remedy: 'Compare it with the data sheet: the resistance in use, with its electronics, is greater and counts for nothing in a short.'
+		}),
 		estimated: (data: Data) => ({ message: says(data), remedy: REMEDY }),
 		close: (data: Close) => ({
 			message: `${says(data)} ${data.device} (${data.kind}) breaks ${ampsText(data.breakingA)} and would see ${ampsText(data.faultA)}: twice that would be too much for it.`,
@@ -48,9 +65,24 @@ export const shortCircuitCurrentUnknown = defineRule({
 		})
 	},
 
-	/** One report for all batteries; graver where an estimate too low by half would hide a fuse that bursts. */
+	/** One report for all batteries that are not known, one for each that is doubtful; graver where an estimate too low by half would hide a fuse that bursts. */
 	*check(study) {
-		const unknown = study.form.batteries.filter(({ part }) => numberOf(study.part(part), 'faultResistanceMilliohm') === null);
+		for (const { part, faultEmfV, faultResistanceOhm } of study.form.batteries) {
+			const usualOhm = usualFaultOhm(study, part);
+			if (usualOhm === null || !exceeds(faultResistanceOhm, DOUBTFUL_TIMES * usualOhm)) continue;
+			yield {
+				message: 'doubtful',
+				severity: 'warning',
+				data: {
+					name: partName(study.part(part)),
+					givenMilliohm: 1000 * faultResistanceOhm,
+					usualMilliohm: 1000 * usualOhm,
+					givenA: faultEmfV / faultResistanceOhm
+				},
+				at: [partSubject(part)]
+			};
+		}
+		const unknown = study.form.batteries.filter(({ part }) => numberOf(study.part(part), GIVEN) === null);
 		const judged = devicesOf(study).flatMap((branch) => judge(study, branch) ?? []);
 		if (unknown.length === 0 || judged.length === 0) return;
 		const parts = [...new Set(unknown.map(({ part }) => part))];
@@ -80,4 +112,12 @@ function judge(study: Study, branch: DeviceBranch) {
 	const fault = study.faults.throughDevice(branch);
 	const breaking = breakingAmps(branch.device, fault.openV);
 	return fault.currentA > 0 && breaking !== null ? { branch, faultA: fault.currentA, breaking } : null;
+}
+
+/** What its kind and capacity would give; null for a battery whose resistance is not given. */
+function usualFaultOhm({ diagram }: Study, id: string): number | null {
+	const part = diagram.parts[id]!;
+	if (typeof part.params[GIVEN] !== 'number') return null;
+	const link = describe({ ...part, params: { ...part.params, [GIVEN]: null } }).links.find(({ kind }) => kind === 'battery');
+	return link?.kind === 'battery' ? link.faultResistanceOhm : null;
 }

@@ -265,3 +265,129 @@ describe('what hangs together', () => {
 		expect(grave(block('cube'))).toContain('interrupt-capacity at f');
 	});
 });
+
+describe('what is judged is made to look small:', () => {
+	const circuitOf = (cases: NonNullable<NonNullable<Parameters<typeof circuit>[2]>['cases']>) =>
+		circuit(
+			{ b: ['battery'], f: ['inline-fuse', classT], l: ['load', { draw: 60 }] },
+			[
+				['b.pos', 'f.in', thick],
+				['f.out', 'l.pos', { gauge: '10', lengthM: 2 }],
+				['l.neg', 'b.neg', { gauge: '10', lengthM: 2 }]
+			],
+			{ cases }
+		);
+
+	test('every case is called a surge', () => {
+		expect(all(circuitOf({ s: { duration: 'surge' } }))).toContain('load-in-no-case');
+	});
+	test('the load is off in every case', () => {
+		expect(all(circuitOf({ off: { loads: 0 } }))).toContain('load-in-no-case');
+	});
+	test('the load is on at a tenth only', () => {
+		expect(all(circuitOf({ on: { loads: 0.1 } }))).toContain('load-in-no-case');
+	});
+	test('the battery is said to give next to nothing into a short', () => {
+		const diagram = circuit(
+			{ b: ['battery', { capacityAh: 200, faultResistanceMilliohm: 1000 }], f: ['inline-fuse', { fuseA: 30 }], l: ['load', load] },
+			[
+				['b.pos', 'f.in', thick],
+				['f.out', 'l.pos'],
+				['l.neg', 'b.neg']
+			]
+		);
+		expect(all(diagram)).toContain('short-circuit-current-unknown');
+	});
+});
+
+describe('the wrong way round:', () => {
+	test('a 32 V fuse in the negative of 48 V, where it seems to stand no voltage', () => {
+		const diagram = circuit(
+			{ b: ['battery', { nominalV: 48 }], g: ['inline-fuse', classT], f: ['inline-fuse', { fuseA: 30 }], l: ['load', load] },
+			[
+				['b.pos', 'g.in', thick],
+				['g.out', 'l.pos', { gauge: '10' }],
+				['l.neg', 'f.in', { gauge: '10' }],
+				['f.out', 'b.neg', thick]
+			],
+			{ nominalV: 48 }
+		);
+		expect(grave(diagram)).toContain('fuse-voltage-rating at f');
+	});
+	test('a converter fed by its own output', () => {
+		const diagram = circuit({ b: ['battery'], k: ['dcdc-converter', { setV: 12, maxA: 10 }], l: ['load', load] }, [
+			['k.out-pos', 'k.in-pos', { gauge: '10' }],
+			['k.out-neg', 'k.in-neg', { gauge: '10' }],
+			['k.out-pos', 'l.pos', { gauge: '10' }],
+			['l.neg', 'k.out-neg', { gauge: '10' }]
+		]);
+		expect(grave(diagram)).toContain('converter-feeds-itself at k');
+	});
+	test('a bus fed at one of its fuse positions: what hangs on the bar itself is behind that fuse', () => {
+		const diagram = circuit(
+			{
+				b: ['battery'],
+				f: ['inline-fuse', { family: 'class-t', fuseA: 100 }],
+				d: ['fused-bus', { fuseA: [100, 30, null, null] }],
+				l: ['load', load]
+			},
+			[
+				['b.pos', 'f.in', thick],
+				['f.out', 'd.1', { gauge: '2' }],
+				['d.L', 'l.pos', { gauge: '10' }],
+				['l.neg', 'b.neg', { gauge: '2' }]
+			]
+		);
+		expect(grave(diagram)).toContain('oversized-protection at W3');
+	});
+	test('a conductor from bar to position round the fuse between them', () => {
+		const diagram = circuit(
+			{
+				b: ['battery'],
+				f: ['inline-fuse', { family: 'class-t', fuseA: 200 }],
+				d: ['fused-bus', { fuseA: [30, null, null, null] }],
+				l: ['load', load]
+			},
+			[
+				['b.pos', 'f.in', thick],
+				['f.out', 'd.L', thick],
+				['d.L', 'd.1', { gauge: '10', lengthM: 0.1 }],
+				['d.1', 'l.pos', { gauge: '10' }],
+				['l.neg', 'b.neg', thick]
+			]
+		);
+		expect(grave(diagram)).toContain('oversized-protection at W4');
+	});
+	test('only one of two pieces in a row is sheathed, and the longer allowance is claimed for both', () => {
+		const diagram = circuit(
+			{
+				b: ['battery'],
+				m: ['inline-fuse', { family: 'class-t', fuseA: 200 }],
+				d: ['positive-bus'],
+				e: ['link-post'],
+				f: ['inline-fuse', classT],
+				l: ['load', load]
+			},
+			[
+				['b.pos', 'm.in', thick],
+				['m.out', 'd.1', thick],
+				['d.2', 'e.stud', { gauge: '10', lengthM: 0.5, sheathed: true }],
+				['e.stud', 'f.in', { gauge: '10', lengthM: 0.3 }],
+				['f.out', 'l.pos', { gauge: '10' }],
+				['l.neg', 'b.neg', thick]
+			]
+		);
+		expect(grave(diagram)).toContain('protection-too-far at W4');
+	});
+	test('a jumper from the system side of the shunt back to the battery', () => {
+		const diagram = circuit({ b: ['battery'], s: ['shunt'], n: ['negative-bus'], f: ['inline-fuse', classT], l: ['load', load] }, [
+			['b.pos', 'f.in', thick],
+			['f.out', 'l.pos', { gauge: '10' }],
+			['l.neg', 'n.1', { gauge: '10' }],
+			['b.neg', 's.battery', thick],
+			['s.system', 'n.2', thick],
+			['n.3', 'b.neg', { gauge: '10' }]
+		]);
+		expect(grave(diagram)).toContain('shunt-bypassed at s');
+	});
+});

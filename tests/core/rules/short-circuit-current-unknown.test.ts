@@ -24,18 +24,31 @@ const bank = (battery: Record<string, number | string>, breakingA: number, secon
 		]
 	);
 
-/** Ohm's law: 13.2 V behind 30 mΩ are 440 A into a dead short at the post. */
-const known = { faultEmfV: 13.2, faultResistanceMilliohm: 30 };
+/** Three times what 100 Ah of lithium are taken to have, 2.5 mΩ. */
+const known = { capacityAh: 100, faultEmfV: 13.2, faultResistanceMilliohm: 7.5 };
 
 testRule(shortCircuitCurrentUnknown, {
 	valid: {
-		'a battery whose resistance into a short is given': bank(known, 500),
+		'a battery whose resistance into a short is given': bank(known, 60_000),
 		'a system without a fuse whose breaking capacity could be compared': circuit({ b: ['battery'], l: ['load'] }, [
 			['b.pos', 'l.pos'],
 			['l.neg', 'b.neg']
 		])
 	},
 	invalid: {
+		// 13.2 V ÷ 1 Ω.
+		'a resistance given that no battery of the kind has, so that every fuse seems strong enough': {
+			diagram: bank({ ...known, faultResistanceMilliohm: 1000 }, 60_000),
+			says: 'The resistance of B into a short is given as 1 Ω, a dead short at its posts as 13.2 A; batteries of its kind have about 2.5 mΩ.',
+			at: ['part:b'],
+			severity: 'warning'
+		},
+		'one a little over three times the usual': {
+			diagram: bank({ ...known, faultResistanceMilliohm: 7.6 }, 60_000),
+			says: 'The resistance of B into a short is given as 7.6 mΩ, a dead short at its posts as 1.74 kA; batteries of its kind have about 2.5 mΩ.',
+			at: ['part:b'],
+			severity: 'warning'
+		},
 		'an estimate, and a breaker that stands ten times as much': {
 			// 0.25 Ω·Ah by 100 Ah and 13.6 V: 5.44 kA.
 			diagram: bank({ capacityAh: 100 }, 60_000),
