@@ -1,6 +1,7 @@
 /** Puts the pieces together: stage and painters below, pointer machine and tools above, the desk in between. */
 import { parseItemKey, type ItemKey } from '#core/diagram';
-import { boxCentre, inflateBox, pointAtFraction, type Box, type Point } from '#core/geometry';
+import { boxCentre, inflateBox, pointAtFraction, unionBoxes, type Box, type Point } from '#core/geometry';
+import { underlayBox } from '#core/drawing';
 import { PALETTES } from '#core/graphics';
 import { CanvasDesk } from './desk.ts';
 import { createGlide } from './glide.ts';
@@ -17,6 +18,7 @@ import { createPointing } from './pointing.ts';
 import { createScenes } from './scenes.ts';
 import { createStage } from './stage.ts';
 import { MARK_PX, SMALL_MARK_PX, SMALL_SCREEN_PX } from './theme.ts';
+import { UnderlayPainter } from './paint/underlays.ts';
 import { createPartPlacer } from './tools/place.ts';
 import {
 	EMPTY_ZOOM,
@@ -48,6 +50,7 @@ export function createCanvas(container: HTMLDivElement, host: CanvasHost): Canva
 	if (getComputedStyle(container).position === 'static') container.style.position = 'relative';
 
 	const painter = new Painter();
+	const underlays = new UnderlayPainter(() => stage.repaint('still'));
 	const names = { still: new NamePainter(), drag: new NamePainter() };
 	let size: Size = { width: container.clientWidth, height: container.clientHeight };
 	const palette = () => PALETTES[desk.shown?.theme ?? 'light'];
@@ -71,6 +74,7 @@ export function createCanvas(container: HTMLDivElement, host: CanvasHost): Canva
 			toMillimetres(context, view, ratio);
 			const visible = desk.index.visible(visibleBox(view, size));
 			const options = { view, palette: palette(), hidden: dragged?.hidden, named };
+			underlays.paint(context, desk.model.diagram, scene.items, dragged?.hidden);
 			const { lens, theme } = desk.model;
 			if (lens) paintThroughLens(context, painter, scene.items, visible, { ...options, lens, theme });
 			else paintItems(context, painter, scene.items, visible, options);
@@ -82,6 +86,7 @@ export function createCanvas(container: HTMLDivElement, host: CanvasHost): Canva
 			if (!dragged) return;
 			const named = names.drag.names(context, desk.model.diagram, dragged.items, view.zoom);
 			toMillimetres(context, view, ratio);
+			underlays.paint(context, desk.model.diagram, dragged.items);
 			paintItems(context, painter, dragged.items, dragged.items.keys(), { view, palette: palette(), named });
 			context.setTransform(ratio, 0, 0, ratio, 0, 0);
 			names.drag.paint(context, named, view, palette());
@@ -141,7 +146,7 @@ export function createCanvas(container: HTMLDivElement, host: CanvasHost): Canva
 	}
 	function showWhole(how: 'gliding' | 'at once'): void {
 		// The first part on an empty sheet must not become the measure of it.
-		wholeInView = desk.scene.bounds !== null;
+		wholeInView = wholeBounds() !== null;
 		if (how === 'gliding') return glide.to(wholeDrawing());
 		glide.stop();
 		setView(wholeDrawing());
@@ -151,9 +156,10 @@ export function createCanvas(container: HTMLDivElement, host: CanvasHost): Canva
 	}
 	const insets = (): Insets => host.insets?.() ?? NO_INSETS;
 	const wholeDrawing = (): View =>
-		withinInsets(insets(), size, desk.view, (_, free) =>
-			desk.scene.bounds ? fitBox(desk.scene.bounds, free) : centredOn({ x: 0, y: 0 }, free, EMPTY_ZOOM)
-		);
+		withinInsets(insets(), size, desk.view, (_, free) => {
+			const bounds = wholeBounds();
+			return bounds ? fitBox(bounds, free) : centredOn({ x: 0, y: 0 }, free, EMPTY_ZOOM);
+		});
 
 	function toClient(at: Point): Point {
 		const { left, top } = container.getBoundingClientRect();
@@ -170,6 +176,15 @@ export function createCanvas(container: HTMLDivElement, host: CanvasHost): Canva
 		if (stud) return inflateBox({ minX: stud.at.x, minY: stud.at.y, maxX: stud.at.x, maxY: stud.at.y }, 40);
 		return desk.scene.items.get(key)?.box ?? null;
 	}
+
+	/** Where a frame is taken hold of: a note in its middle, others by their upper edge. */
+	const takenBy = (key: ItemKey, frame: Box): Point =>
+		parseItemKey(key).kind === 'note' ? boxCentre(frame) : { x: (frame.minX + frame.maxX) / 2, y: frame.minY };
+	const wholeBounds = (): Box | null => {
+		const pictures = Object.values(desk.model.diagram.underlays).map(underlayBox);
+		const all = [...(desk.scene.bounds ? [desk.scene.bounds] : []), ...pictures];
+		return all.length > 0 ? all.reduce(unionBoxes) : null;
+	};
 
 	return {
 		show(model) {
@@ -204,7 +219,12 @@ export function createCanvas(container: HTMLDivElement, host: CanvasHost): Canva
 			if (stud) return toClient(toScreen(desk.view, stud.at));
 			const item = desk.scene.items.get(key);
 			if (!item || parseItemKey(key).kind === 'stud') return null;
-			return toClient(toScreen(desk.view, item.route ? pointAtFraction(item.route, 0.5) : boxCentre(item.body ?? item.box)));
+			return toClient(
+				toScreen(
+					desk.view,
+					item.route ? pointAtFraction(item.route, 0.5) : item.frame ? takenBy(key, item.frame) : boxCentre(item.body ?? item.box)
+				)
+			);
 		},
 		toDiagram: (client) => toDrawing(desk.view, fromClient(client)),
 		carryPart: (kind, client, params) => desk.shown && placer.show({ kind, params }, carriedTo(client)),

@@ -2,7 +2,7 @@
  * Everything the canvas knows, without a screen: model, scene, view, what is hovered, what a drag would do. Tools
  * write to it, the painters read it, and it asks for a repaint of the layers that changed.
  */
-import type { Command, ItemKey } from '#core/diagram';
+import { isLockedIn, type Command, type ItemKey } from '#core/diagram';
 import type { DrawnItem, Scene } from '#core/drawing';
 import { isOpen } from '#core/rules';
 import type { Aids, CanvasHost, CanvasModel } from './host.ts';
@@ -98,6 +98,10 @@ export class CanvasDesk implements Desk {
 
 	get aids(): Aids {
 		return this.model.aids ?? ALL_AIDS;
+	}
+
+	isLocked(key: ItemKey): boolean {
+		return isLockedIn(this.model.diagram, key);
 	}
 
 	get dragged(): Dragged | null {

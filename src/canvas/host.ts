@@ -2,9 +2,9 @@
  * What the canvas needs from whoever mounts it. It asks for nothing else, so it can be tested, or replaced,
  * without Svelte.
  */
-import type { Command, Diagram, ItemKey, Part, TerminalRef } from '#core/diagram';
+import type { Area, Command, Diagram, ItemKey, ItemKind, Part, TerminalRef } from '#core/diagram';
 import type { ChangeMarks, PartSymbols, Scene } from '#core/drawing';
-import type { Point } from '#core/geometry';
+import type { Box, Point } from '#core/geometry';
 import type { CheckResult } from '#core/check';
 import type { LensView } from '#core/explain';
 
@@ -14,7 +14,12 @@ export type Tool =
 	/** Draw a conductor; `from` is set once the first stud was picked. */
 	| { readonly kind: 'connect'; readonly from: TerminalRef | null }
 	/** Place a part of this kind at the next click, with these parameters instead of the kind's own. */
-	| { readonly kind: 'place'; readonly partKind: string; readonly params?: Part['params'] | undefined };
+	| { readonly kind: 'place'; readonly partKind: string; readonly params?: Part['params'] | undefined }
+	/** Draw an area of this kind. */
+	| { readonly kind: 'area'; readonly like: Pick<Area, 'label' | 'spaces' | 'ambientC'> }
+	| { readonly kind: 'note' }
+	/** Mark two points of a picture whose distance is known. */
+	| { readonly kind: 'scale'; readonly underlay: string };
 
 /** How far panels reach over the canvas from each of its edges, in CSS pixels. */
 export interface Insets {
@@ -40,6 +45,12 @@ export interface CanvasHost {
 	placePart(partKind: string, at: Point, on?: TerminalRef, params?: Part['params']): void;
 	/** Two studs were joined; the host proposes gauge, colour and label and runs the command. */
 	connect(from: TerminalRef, to: TerminalRef): void;
+	/** A rectangle was drawn with the area tool. */
+	drawArea?(box: Box): void;
+	/** A note is wanted here, about this. */
+	writeNote?(at: Point, about: { readonly kind: ItemKind; readonly id: string } | null): void;
+	/** Two points were marked on a picture, in drawing coordinates. */
+	measured?(underlay: string, from: Point, to: Point): void;
 	/** Right click or long press, in client coordinates. */
 	openMenu(client: Point, key: ItemKey | null): void;
 	/** Said politely to screen readers and shown in the status line. */

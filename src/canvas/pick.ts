@@ -1,6 +1,7 @@
 /** What lies under the pointer. The nearest conductor wins, not the topmost; a finger may miss by more than a mouse. */
 import { parseItemKey, type ConductorEnd, type ConductorId, type ItemKey } from '#core/diagram';
 import { boxContainsPoint, distance, nearestOnPolyline, polylineLength, pointAtFraction, type Point } from '#core/geometry';
+import { frameAt, gripAt, noteAt, type Grip } from './frames.ts';
 import { markAt, type Mark } from './marks.ts';
 import { remarkAt, type RemarkMark } from './remark-marks.ts';
 import type { Device } from './pointer.ts';
@@ -14,7 +15,9 @@ export type Target =
 	| { readonly kind: 'handle'; readonly conductor: ConductorId; readonly end: ConductorEnd }
 	| { readonly kind: 'stud'; readonly key: ItemKey; readonly stud: StudPlace }
 	| { readonly kind: 'conductor'; readonly key: ItemKey; readonly at: Point; readonly segment: number }
-	| { readonly kind: 'part'; readonly key: ItemKey };
+	| { readonly kind: 'part'; readonly key: ItemKey }
+	| { readonly kind: 'frame'; readonly key: ItemKey }
+	| { readonly kind: 'grip'; readonly key: ItemKey; readonly grip: Grip };
 
 export interface Pickable {
 	readonly index: SceneIndex;
@@ -22,6 +25,8 @@ export interface Pickable {
 	readonly marks: readonly Mark[];
 	readonly remarks?: readonly RemarkMark[];
 	readonly selection: ReadonlySet<ItemKey>;
+	/** None, when left out. */
+	isLocked?(key: ItemKey): boolean;
 }
 
 /** Null over nothing. */
@@ -30,11 +35,15 @@ export function pick(on: Pickable, screen: Point, device: Device): Target | null
 	if (mark) return { kind: 'mark', mark };
 	const remark = remarkAt(on.remarks ?? [], screen, device === 'touch' ? 8 : 2);
 	if (remark) return { kind: 'remark', key: remark.key };
+	const grip = gripAt(on, screen, device);
+	if (grip) return { kind: 'grip', ...grip };
 	return handleAt(on, screen, device) ?? thingAt(on, screen, device);
 }
 
 /** As `pick`, without marks and handles: what a drag takes hold of. */
 export function thingAt(on: Pickable, screen: Point, device: Device): Target | null {
+	const note = noteAt(on, screen);
+	if (note) return { kind: 'frame', key: note };
 	const stud = studAt(on, screen, device, STUD_PICK_MIN_PX[device]);
 	if (stud) return { kind: 'stud', key: stud.key, stud };
 	const at = toDrawing(on.view, screen);
@@ -43,7 +52,9 @@ export function thingAt(on: Pickable, screen: Point, device: Device): Target | n
 	const conductor = conductorAt(on.index, at, part ? radius / 2 : radius);
 	// A part lying over a conductor (a mounted block) hides it.
 	if (conductor && (!part || on.index.rank(part) < on.index.rank(conductor.key))) return { kind: 'conductor', ...conductor };
-	return part ? { kind: 'part', key: part } : null;
+	if (part) return { kind: 'part', key: part };
+	const frame = frameAt(on, screen, device);
+	return frame && { kind: 'frame', key: frame };
 }
 
 /** The nearest stud within reach. Studs drawn smaller than `minPx` are skipped: at that zoom one means the part. */

@@ -5,9 +5,12 @@ import type { CanvasDesk } from './desk.ts';
 import type { CanvasModel, Tool } from './host.ts';
 import { pick } from './pick.ts';
 import { IDLE, step, type Gesture, type PointerInput, type Press } from './pointer.ts';
+import { createAreaTool } from './tools/area.ts';
 import { createConnectTool } from './tools/connect.ts';
+import { createNoteTool } from './tools/note.ts';
 import { createPanTool } from './tools/pan.ts';
 import { createPlaceTool } from './tools/place.ts';
+import { createScaleTool } from './tools/scale.ts';
 import { createSelectTool } from './tools/select.ts';
 import type { CanvasTool, Drag } from './tools/tool.ts';
 import { panBy, zoomAbout, type View } from './viewport.ts';
@@ -35,7 +38,10 @@ export function createPointing(desk: CanvasDesk, { takeView, openMenu }: Pointin
 		select: createSelectTool(desk),
 		pan: createPanTool(desk),
 		connect: createConnectTool(desk),
-		place: createPlaceTool(desk)
+		place: createPlaceTool(desk),
+		area: createAreaTool(desk),
+		note: createNoteTool(desk),
+		scale: createScaleTool(desk)
 	};
 	const tool = (): CanvasTool => tools[desk.model.tool.kind];
 

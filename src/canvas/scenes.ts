@@ -2,7 +2,17 @@
  * Scenes of the diagram as it is, and of what a drag would make of it. A preview composes only what the command
  * touches (the parts, the blocks on them, their conductors), so its cost does not grow with the drawing.
  */
-import { change, itemKey, withBlocks, type Command, type ConductorId, type Diagram, type ItemKey, type PartId } from '#core/diagram';
+import {
+	change,
+	itemKey,
+	withBlocks,
+	type Command,
+	type ConductorId,
+	type Diagram,
+	type ItemKey,
+	type ItemKind,
+	type PartId
+} from '#core/diagram';
 import {
 	composeScene,
 	conductorPoles,
@@ -51,8 +61,13 @@ export function createScenes(): Scenes {
 			const routes = new Map(
 				requests.map((request) => [request.id, previewRoute(request, [...obstacles, ...standingNear(request, index, parts)])] as const)
 			);
-			const scene = composeScene(excerpt, { routes, poles, symbols }, index.scene);
-			const moved = new Set([...[...parts].map((id) => itemKey('part', id)), ...[...conductors].map((id) => itemKey('conductor', id))]);
+			const frames = touchedFrames(diagram, after, parts, conductors);
+			const scene = composeScene(withFrames(excerpt, frames), { routes, poles, symbols }, index.scene);
+			const moved = new Set([
+				...[...parts].map((id) => itemKey('part', id)),
+				...[...conductors].map((id) => itemKey('conductor', id)),
+				...frames
+			]);
 			return { scene, moved };
 		}
 	};
@@ -79,6 +94,34 @@ function touchedConductors(before: Diagram, after: Diagram, parts: ReadonlySet<P
 	}
 	for (const id in before.conductors) if (!after.conductors[id]) touched.add(id);
 	return touched;
+}
+
+/** Areas, notes and pictures that are drawn elsewhere or otherwise: those that changed, and notes that lead to what did. */
+function touchedFrames(before: Diagram, after: Diagram, parts: ReadonlySet<PartId>, conductors: ReadonlySet<ConductorId>): Set<ItemKey> {
+	const touched = new Set<ItemKey>();
+	for (const kind of ['area', 'note', 'underlay'] as const) {
+		const [a, b]: readonly Readonly<Record<string, unknown>>[] = [before[`${kind}s`], after[`${kind}s`]];
+		if (a === b) continue;
+		for (const id of new Set([...Object.keys(a!), ...Object.keys(b!)])) if (a![id] !== b![id]) touched.add(itemKey(kind, id));
+	}
+	for (const [id, { to }] of Object.entries(after.notes))
+		if (to && (to.kind === 'part' ? parts : conductors).has(to.id)) touched.add(itemKey('note', id));
+	return touched;
+}
+
+/** Of the frames only these. */
+function withFrames(diagram: Diagram, frames: ReadonlySet<ItemKey>): Diagram {
+	const only = <Value>(kind: ItemKind, record: Readonly<Record<string, Value>>): Record<string, Value> =>
+		pickOf(
+			record,
+			Object.keys(record).filter((id) => frames.has(itemKey(kind, id)))
+		);
+	return {
+		...diagram,
+		areas: only('area', diagram.areas),
+		notes: only('note', diagram.notes),
+		underlays: only('underlay', diagram.underlays)
+	};
 }
 
 /** The touched things, with the parts their conductors end on and the hosts their places depend on. */

@@ -202,7 +202,8 @@ const makers = {
 	underlay: (d: Diagram, a: number, b: number) => {
 		const underlay = pick(Object.keys(d.underlays), a);
 		if (underlay !== undefined) return editUnderlay({ underlay, set: { mmPerPx: 0.1 + b, opacity: 0.5 } });
-		const picture = 'data:image/png;base64,iVBORw0KGgo=';
+		const picture =
+			'data:image/png;base64,iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==';
 		return addUnderlay({
 			id: `U${a}`,
 			underlay: { label: 'bay', picture, widthPx: 10, heightPx: 20, at: { x: a, y: b }, mmPerPx: 2, opacity: 1 }

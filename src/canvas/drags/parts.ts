@@ -12,10 +12,12 @@ import {
 	unmountBlock,
 	withBlocks,
 	type Command,
+	type ItemKey,
 	type PartId
 } from '#core/diagram';
 import { EMPTY_BOX, distance, snapPoint, unionBoxes, type Box, type Point } from '#core/geometry';
 import { partBox } from '#core/layout';
+import { movedFrames } from './frames.ts';
 import type { Press } from '../pointer.ts';
 import { isFarOut } from '../pick.ts';
 import type { StudPlace } from '../scene-index.ts';
@@ -26,8 +28,11 @@ import { FAR_DRAG_PX } from '../theme.ts';
 import type { Desk, Drag } from '../tools/tool.ts';
 import { toDrawing } from '../viewport.ts';
 
-/** @param lead The part that was taken hold of: it is the one that falls on the grid. */
-export function dragParts(desk: Desk, lead: PartId, ids: readonly PartId[], from: Press): Drag {
+/**
+ * @param beside areas, notes and pictures that go along
+ * @param lead The part that was taken hold of: it is the one that falls on the grid.
+ */
+export function dragParts(desk: Desk, lead: PartId, ids: readonly PartId[], from: Press, beside: readonly ItemKey[] = []): Drag {
 	const start = toDrawing(desk.view, from.at);
 	const block = ids.length === 1 ? plateOf(desk.model.diagram, lead) : null;
 	const plate = block === null ? null : platePoint(desk.model.diagram, { part: lead, terminal: block });
@@ -49,7 +54,7 @@ export function dragParts(desk: Desk, lead: PartId, ids: readonly PartId[], from
 		const fit = stud
 			? null
 			: snapMoved(desk, { body, point: partCentre(desk.model.diagram, lead), by, without: carried, ties, press, lines });
-		command = moved(desk, lead, ids, fit?.by ?? by, stud);
+		command = moved(desk, lead, ids, fit?.by ?? by, stud, beside);
 		const refused = desk.preview(command);
 		if (refused !== null) command = null;
 		desk.lay({
@@ -86,7 +91,14 @@ const bodyOf = ({ model: { diagram } }: Desk, ids: Iterable<PartId>): Box =>
 	[...ids].reduce((box, id) => unionBoxes(box, partBox(diagram, id) ?? EMPTY_BOX), EMPTY_BOX);
 
 /** Null when nothing would change. */
-function moved(desk: Desk, lead: PartId, ids: readonly PartId[], by: Point, on: StudPlace | null): Command | null {
+function moved(
+	desk: Desk,
+	lead: PartId,
+	ids: readonly PartId[],
+	by: Point,
+	on: StudPlace | null,
+	beside: readonly ItemKey[]
+): Command | null {
 	const { diagram } = desk.model;
 	const seat = diagram.mounts[lead];
 	if (on) {
@@ -113,5 +125,6 @@ function moved(desk: Desk, lead: PartId, ids: readonly PartId[], by: Point, on: 
 		return unmountBlock({ block: id, at: snapPoint(standingAt(diagram, id, { x: centre.x + by.x, y: centre.y + by.y }), pitchOf(desk)) });
 	});
 	if (free.length > 0) commands.unshift(moveParts({ parts: free, by }));
+	commands.push(...movedFrames(beside, by));
 	return commands.length === 1 ? commands[0]! : compose(commands[0]!.label, commands);
 }

@@ -35,7 +35,7 @@ export function paintThroughLens(
 ): void {
 	const { lens, hidden } = options;
 	const shown = keys.flatMap((key) => (hidden?.has(key) ? [] : (items.get(key) ?? [])));
-	const parts = shown.filter(({ body }) => body !== null);
+	const parts = shown.filter(({ route }) => route === null);
 	const conductors = shown.filter(({ route }) => route !== null);
 	paintItems(
 		context,

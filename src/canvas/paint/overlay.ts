@@ -1,10 +1,11 @@
 /** Paints what lies over the drawing, in CSS pixels: selection, hover, rubber bands, snap hints, finding marks. */
 import { itemKey, parseItemKey, studKey, terminalRef, type ItemKey } from '#core/diagram';
-import type { Box, Point } from '#core/geometry';
+import { pointAtFraction, type Box, type Point } from '#core/geometry';
 import { changeMarks, type ChangeMarks, type DrawnItem } from '#core/drawing';
 import type { Paint, Palette } from '#core/graphics';
 import type { Finding } from '#core/rules';
 import type { CanvasDesk } from '../desk.ts';
+import { gripsOf } from '../frames.ts';
 import { subjectKey, type Mark } from '../marks.ts';
 import { studFacts } from '../parts.ts';
 import { handlesOf } from '../pick.ts';
@@ -49,6 +50,8 @@ export function paintOverlay(desk: CanvasDesk, screen: OverlayScreen): void {
 	if (overlay.band) pen.band(overlay.band);
 	if (overlay.target) pen.target(overlay.target);
 	for (const handle of handlesOf(desk)) pen.handle(handle.at);
+	for (const { at } of gripsOf(desk)) pen.grip(at);
+	for (const key of model.selection) if (desk.isLocked(key)) pen.padlock(key);
 	if (!desk.dragged) for (const mark of desk.marks) paintMark(screen.context, mark, screen.palette, standingOf(mark, focused));
 	if (!desk.dragged) for (const remark of desk.remarks) paintRemark(screen.context, remark, screen.palette);
 	screen.context.globalAlpha = 1;
@@ -61,6 +64,8 @@ function standingOf({ findings }: Mark, focused: Finding | null): MarkStanding {
 	if (!focused) return 'plain';
 	return findings.some(({ key }) => key === focused.key) ? 'focused' : 'dimmed';
 }
+
+const cornerOf = (box: Box | null): Point | null => box && { x: box.minX, y: box.minY };
 
 class OverlayPen {
 	readonly #context: CanvasRenderingContext2D;
@@ -124,9 +129,9 @@ class OverlayPen {
 			context.globalAlpha = 1;
 			context.stroke();
 			context.globalCompositeOperation = 'source-over';
-		} else if (item?.body) {
+		} else if (item?.body ?? item?.frame) {
 			this.#style(paint, Math.min(px, 4) * 0.75, alpha);
-			this.#rect(item.body, 4);
+			this.#rect((item!.body ?? item!.frame)!, item!.body ? 4 : 2);
 			context.stroke();
 		}
 	}
@@ -215,6 +220,40 @@ class OverlayPen {
 		context.arc(x, y, HANDLE_PX, 0, 2 * Math.PI);
 		context.fillStyle = this.#palette.paper;
 		context.fill();
+		context.stroke();
+	}
+
+	/** Square, so that it is not taken for the round handle of a conductor's end. */
+	grip({ x, y }: Point): void {
+		const context = this.#context;
+		this.#style('selection', 1.5);
+		context.beginPath();
+		context.rect(x - 4, y - 4, 8, 8);
+		context.fillStyle = this.#palette.paper;
+		context.fill();
+		context.stroke();
+	}
+
+	/** On what is selected and cannot be moved. */
+	padlock(key: ItemKey): void {
+		const item = this.#item(key);
+		const at = item?.route ? pointAtFraction(item.route, 0.5) : cornerOf(item?.body ?? item?.frame ?? null);
+		if (!at) return;
+		const { x, y } = toScreen(this.desk.view, at);
+		const context = this.#context;
+		context.globalAlpha = 1;
+		context.setLineDash([]);
+		context.fillStyle = this.#palette.selection;
+		context.beginPath();
+		context.arc(x, y, 9, 0, 2 * Math.PI);
+		context.fill();
+		context.fillStyle = context.strokeStyle = this.#palette.paper;
+		context.lineWidth = 1.5;
+		context.beginPath();
+		context.roundRect(x - 4, y - 1, 8, 6, 1);
+		context.fill();
+		context.beginPath();
+		context.arc(x, y - 1.5, 2.5, Math.PI, 2 * Math.PI);
 		context.stroke();
 	}
 

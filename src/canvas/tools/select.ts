@@ -1,9 +1,12 @@
 /** Pointing: click selects, shift adds, dragging moves parts, starts conductors, or selects by a box. */
-import { hostsOf, itemKey, parseItemKey, terminalRef, type ItemKey } from '#core/diagram';
+import { hostsOf, itemKey, parseItemKey, terminalRef, withGroups, type ItemKey } from '#core/diagram';
 import { dragBox } from '../drags/box.ts';
 import { dragConductor, dragEnd, studName } from '../drags/conductor.ts';
+import { dragFrames } from '../drags/frames.ts';
 import { dragParts } from '../drags/parts.ts';
+import { dragGrip } from '../drags/resize.ts';
 import { dragSegment } from '../drags/segment.ts';
+import type { Grip } from '../frames.ts';
 import { subjectKey, type Mark } from '../marks.ts';
 import type { Overlay } from '../overlay.ts';
 import { plateOf, studFacts } from '../parts.ts';
@@ -21,7 +24,7 @@ export function createSelectTool(desk: Desk): CanvasTool {
 			desk.lay({ hover: keyOf(target), tag: tagOf(desk, target) });
 		},
 
-		tap(press) {
+		tap(press, count) {
 			const target = pick(desk, press.at, press.device);
 			if (target?.kind === 'mark') return chooseFinding(desk, target.mark);
 			if (target?.kind === 'remark') {
@@ -34,15 +37,25 @@ export function createSelectTool(desk: Desk): CanvasTool {
 				if (!adds) desk.host.select([]);
 				return;
 			}
-			if (!adds) return desk.host.select([key]);
+			// A second click at once means the one thing of its group.
+			const keys = count > 1 ? [key] : withGroups(desk.model.diagram, [key]);
+			if (!adds) return desk.host.select(keys);
 			const selection = new Set(desk.selection);
-			if (!selection.delete(key)) selection.add(key);
+			const isIn = selection.has(key);
+			for (const each of keys) {
+				if (isIn) selection.delete(each);
+				else selection.add(each);
+			}
 			desk.host.select([...selection]);
 		},
 
 		drag(from) {
 			const handle = pick(desk, from.at, from.device);
-			if (handle?.kind === 'handle') return dragEnd(desk, handle.conductor, handle.end);
+			if (handle?.kind === 'grip') return dragGrip(desk, handle.key, handle.grip);
+			if (handle?.kind === 'handle') {
+				const conductor = itemKey('conductor', handle.conductor);
+				return desk.isLocked?.(conductor) ? refuseLocked(desk) : dragEnd(desk, handle.conductor, handle.end);
+			}
 			const target = thingAt(desk, from.at, from.device);
 			if (target && target.kind !== 'stud' && meansTinyStud(desk, from)) return refuseTinyStud(desk);
 			switch (target?.kind) {
@@ -54,6 +67,8 @@ export function createSelectTool(desk: Desk): CanvasTool {
 				}
 				case 'part':
 					return dragFromPart(desk, target.key, from);
+				case 'frame':
+					return dragFrames(desk, target.key, selectedWith(desk, target.key, from), from);
 				default:
 					// One finger on empty ground moves the view: that is what fingers expect.
 					return from.device === 'touch' ? null : dragBox(desk, from);
@@ -114,11 +129,24 @@ function landedPart(desk: Desk, conductor: ItemKey, from: Press): ItemKey | null
 
 function dragFromPart(desk: Desk, key: ItemKey, from: Press): Drag {
 	const lead = parseItemKey(key).id;
-	if (!desk.selection.has(key)) desk.host.select(from.keys.shift ? [...desk.selection, key] : [key]);
-	const selected = [...desk.selection]
-		.map(parseItemKey)
-		.filter(({ kind, id }) => kind === 'part' && desk.index.scene.items.has(itemKey('part', id)));
-	return dragParts(desk, lead, [...new Set([lead, ...(desk.selection.has(key) ? selected.map(({ id }) => id) : [])])], from);
+	const selected = selectedWith(desk, key, from);
+	const parts = selected.filter((other) => parseItemKey(other).kind === 'part' && desk.index.scene.items.has(other));
+	const beside = selected.filter((other) => desk.index.scene.items.get(other)?.frame);
+	return dragParts(desk, lead, [...new Set([lead, ...parts.map((other) => parseItemKey(other).id)])], from, beside);
+}
+
+/** What goes along with the thing that was taken hold of: the selection, if it belongs to it, or else its group. */
+function selectedWith(desk: Desk, key: ItemKey, from: Press): readonly ItemKey[] {
+	if (!desk.selection.has(key)) {
+		const keys = withGroups(desk.model.diagram, [key]);
+		desk.host.select(from.keys.shift ? [...desk.selection, ...keys] : keys);
+	}
+	return desk.selection.has(key) ? [...desk.selection] : [key];
+}
+
+function refuseLocked(desk: Desk): Drag {
+	desk.host.announce('This conductor is locked. Unlock it first.');
+	return { move: () => undefined, end: () => undefined, cancel: () => undefined };
 }
 
 function keyOf(target: Target | null): ItemKey | null {
@@ -127,6 +155,8 @@ function keyOf(target: Target | null): ItemKey | null {
 		case 'conductor':
 		case 'part':
 		case 'remark':
+		case 'frame':
+		case 'grip':
 			return target.key;
 		case 'mark':
 			return target.mark.selects[0] ?? null;
@@ -137,12 +167,17 @@ function keyOf(target: Target | null): ItemKey | null {
 	}
 }
 
+const resizeCursor = ({ x, y }: Grip) => (x === 0 ? 'ns-resize' : y === 0 ? 'ew-resize' : x === y ? 'nwse-resize' : 'nesw-resize');
+
 function cursorOver(target: Target | null) {
 	switch (target?.kind) {
 		case 'stud':
 			return 'crosshair';
 		case 'part':
+		case 'frame':
 			return 'move';
+		case 'grip':
+			return resizeCursor(target.grip);
 		case 'handle':
 			return 'grab';
 		case undefined:

@@ -5,7 +5,19 @@ import type { Overlay } from '../overlay.ts';
 import type { Pickable } from '../pick.ts';
 import type { Press } from '../pointer.ts';
 
-export type Cursor = 'default' | 'pointer' | 'grab' | 'grabbing' | 'crosshair' | 'move' | 'copy' | 'not-allowed';
+export type Cursor =
+	| 'nwse-resize'
+	| 'nesw-resize'
+	| 'ew-resize'
+	| 'ns-resize'
+	| 'default'
+	| 'pointer'
+	| 'grab'
+	| 'grabbing'
+	| 'crosshair'
+	| 'move'
+	| 'copy'
+	| 'not-allowed';
 
 /** What a tool may look at and do. */
 export interface Desk extends Pickable {

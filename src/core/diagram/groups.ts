@@ -29,6 +29,14 @@ export function withGroups(diagram: Grouped, keys: readonly ItemKey[]): ItemKey[
 	];
 }
 
+/** Whether a thing is to stay where it is. */
+export function isLockedIn(diagram: Diagram, key: ItemKey): boolean {
+	const { kind, id } = parseItemKey(key);
+	if (kind === 'stud') return false;
+	const record = diagram[`${kind}s`];
+	return Object.hasOwn(record, id) && record[id]!.locked === true;
+}
+
 /** A name no group has. */
 export function freshGroup({ parts, areas, notes }: Grouped): string {
 	const taken = new Set([...Object.values(parts), ...Object.values(areas), ...Object.values(notes)].map(({ group }) => group));

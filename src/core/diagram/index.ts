@@ -7,7 +7,6 @@ export {
 	FORMAT,
 	IEC_SIZES,
 	INSULATION_C,
-	PICTURE_LIMIT,
 	VERSION,
 	type Area,
 	type AreaSpace,
@@ -40,7 +39,7 @@ export {
 } from './schema.ts';
 export { emptyDiagram, newConductor } from './empty.ts';
 export { airAroundC, areaAt, areaOfPart, spacesOfPart, surroundingsOf, type Surroundings } from './areas.ts';
-export { freshGroup, groupOf, membersOf, withGroups } from './groups.ts';
+export { freshGroup, groupOf, isLockedIn, membersOf, withGroups } from './groups.ts';
 export { freshId } from './ids.ts';
 export { nextLabel } from './labels.ts';
 export { conductorsAmong, hostsOf, withBlocks } from './mounts.ts';

@@ -7,6 +7,7 @@
 import './no-eval.ts';
 import * as z from 'zod';
 import { THREADS } from '#core/tables';
+import { PictureText } from './picture.ts';
 
 export const FORMAT = 'wireworthy-diagram';
 export const VERSION = 1;
@@ -163,16 +164,10 @@ export const NoteSchema = z.strictObject({
 	...standing
 });
 
-/** Characters of a picture: about 1.5 MB. */
-export const PICTURE_LIMIT = 2_000_000;
-
 /** A photograph or plan under the drawing, to scale. */
 export const UnderlaySchema = z.strictObject({
 	label: shortText,
-	picture: z
-		.string()
-		.max(PICTURE_LIMIT)
-		.regex(/^data:image\/(?:png|jpeg|webp);base64,[A-Za-z0-9+/]+={0,2}$/, 'A picture is PNG, JPEG or WebP as a data address.'),
+	picture: PictureText,
 	widthPx: z.int().min(1).max(20_000),
 	heightPx: z.int().min(1).max(20_000),
 	/** Upper left corner. */

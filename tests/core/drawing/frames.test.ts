@@ -10,7 +10,7 @@ const area = { label: 'Engine bay', at: { x: 0, y: 0 }, widthMm: 1000, heightMm:
 const note = { text: 'Mind the pulley and the belt that runs beside it', at: { x: 900, y: 900 }, widthMm: 120, to: null };
 const photo = {
 	label: '',
-	picture: 'data:image/png;base64,AA==',
+	picture: 'data:image/png;base64,iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==',
 	widthPx: 100,
 	heightPx: 50,
 	at: { x: -900, y: 0 },

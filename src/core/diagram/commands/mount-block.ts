@@ -3,7 +3,7 @@ import * as z from 'zod';
 import { defineCommand } from '../command.ts';
 import { has } from '../ids.ts';
 import { hostsOf } from '../mounts.ts';
-import { firstReason, missingPart, partName } from '../names.ts';
+import { firstReason, lockedParts, missingPart, partName } from '../names.ts';
 import { Id, TerminalRefSchema } from '../schema.ts';
 import { landedOn, layOn, sameItem, stackFull, takeOff } from '../stack.ts';
 import { sameTerminal, studKey } from '../stud-key.ts';
@@ -17,7 +17,7 @@ export const mountBlock = defineCommand({
 	label: () => 'mount a fuse block on a stud',
 
 	refuse(diagram, { block, on }) {
-		const missing = firstReason([missingPart(diagram, block), missingPart(diagram, on.part)]);
+		const missing = firstReason([missingPart(diagram, block), missingPart(diagram, on.part), lockedParts(diagram, [block])]);
 		if (missing !== null) return missing;
 		if (block === on.part) return 'A fuse block cannot sit on its own stud. Choose a stud of another part.';
 		if (hostsOf(diagram, on.part).includes(block))

@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { defineCommand } from '../command.ts';
 import { has } from '../ids.ts';
-import { missingPart, partName } from '../names.ts';
+import { lockedParts, missingPart, partName } from '../names.ts';
 import { Id, PointSchema } from '../schema.ts';
 import { sameItem, takeOff } from '../stack.ts';
 import { studKey } from '../stud-key.ts';
@@ -15,7 +15,9 @@ export const unmountBlock = defineCommand({
 	label: () => 'take a fuse block off its stud',
 
 	refuse: (diagram, { block }) =>
-		missingPart(diagram, block) ?? (has(diagram.mounts, block) ? null : `${partName(diagram, block)} is not on another part's stud.`),
+		missingPart(diagram, block) ??
+		lockedParts(diagram, [block]) ??
+		(has(diagram.mounts, block) ? null : `${partName(diagram, block)} is not on another part's stud.`),
 
 	apply(draft, { block, at }) {
 		const plate = { kind: 'block', block } as const;
