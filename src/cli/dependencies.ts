@@ -3,6 +3,7 @@ import { lstatSync, readdirSync, readFileSync } from 'node:fs';
 
 /** Why each is there. A package without a reason does not stay. */
 const WHY: Readonly<Record<string, string>> = {
+	elkjs: 'arranges a whole drawing in layers, in a worker, when asked for',
 	idb: 'promises for IndexedDB',
 	immer: 'commands as recipes, undo from their patches',
 	jspdf: 'writes PDF',

@@ -1,8 +1,11 @@
 /** What keys, menus and buttons do with the selection. Each is one undo step, or a refusal in words. */
 import {
+	compose,
 	insertedIds,
 	insertFragment,
 	itemKey,
+	isLockedIn,
+	moveFrames,
 	moveParts,
 	removeItems,
 	rotateParts,
@@ -12,6 +15,7 @@ import {
 } from '#core/diagram';
 import { translateBox, type Point } from '#core/geometry';
 import { fragmentText, readFragment } from './clipboard.ts';
+import { drawingMessages } from './drawing-messages.ts';
 import type { Editor } from './editor.svelte.ts';
 import { bodiesIn, shiftToFree } from './free-place.ts';
 import { messages } from './messages.ts';
@@ -25,20 +29,36 @@ const AS_COPIED: Point = { x: 0, y: 0 };
 const CLEAR_MM = 20;
 
 export function deleteSelection(editor: Editor): void {
-	const { parts, conductors } = selectedIds(editor.selection);
-	editor.run(removeItems({ parts: [...parts], conductors: [...conductors] }));
+	const { diagram, selection } = editor;
+	if ([...selection].some((key) => isLockedIn(diagram, key))) return editor.refuse(drawingMessages.lockedDelete);
+	const { parts, conductors, areas, notes, underlays } = selectedIds(selection);
+	editor.run(
+		removeItems({ parts: [...parts], conductors: [...conductors], areas: [...areas], notes: [...notes], underlays: [...underlays] })
+	);
 }
 
 export function selectAll(editor: Editor): void {
-	const { parts, conductors } = editor.diagram;
-	editor.select([...Object.keys(parts).map((id) => itemKey('part', id)), ...Object.keys(conductors).map((id) => itemKey('conductor', id))]);
+	const { parts, conductors, areas, notes } = editor.diagram;
+	editor.select([
+		...Object.keys(areas).map((id) => itemKey('area', id)),
+		...Object.keys(parts).map((id) => itemKey('part', id)),
+		...Object.keys(conductors).map((id) => itemKey('conductor', id)),
+		...Object.keys(notes).map((id) => itemKey('note', id))
+	]);
 }
 
-/** Moves the selected parts by steps of the grid; steps in quick succession are one undo step. */
+/** Moves the selected parts, areas, notes and pictures by steps of the grid; steps in quick succession are one undo step. */
 export function nudge(editor: Editor, steps: Point, stepMm: number = GRID_MM): void {
-	const { parts } = selectedIds(editor.selection);
-	if (parts.length === 0) return editor.refuse(messages.nothingToMove);
-	editor.run(moveParts({ parts: [...parts], by: { x: steps.x * stepMm, y: steps.y * stepMm } }), { group: 'nudge' });
+	const { parts, areas, notes, underlays } = selectedIds(editor.selection);
+	const by = { x: steps.x * stepMm, y: steps.y * stepMm };
+	const hasFrames = areas.length + notes.length + underlays.length > 0;
+	const commands = [
+		...(parts.length > 0 ? [moveParts({ parts: [...parts], by })] : []),
+		...(hasFrames ? [moveFrames({ areas: [...areas], notes: [...notes], underlays: [...underlays], by })] : [])
+	];
+	const [first] = commands;
+	if (!first) return editor.refuse(messages.nothingToMove);
+	editor.run(commands.length > 1 ? compose(first.label, commands) : first, { group: 'nudge' });
 }
 
 export function turn(editor: Editor, quarterTurns: 1 | -1 = 1): void {

@@ -70,6 +70,7 @@ export class Editor implements Pick<CanvasHost, 'run' | 'select' | 'setTool' | '
 	#looked = $state.raw<{ readonly diagram: Diagram; readonly reason: string } | null>(null);
 	#stillAllowed: readonly string[] = [];
 	#onStep: StepListener | null = null;
+	#last: Command | null = null;
 	/** Name of the file it was opened from or saved to; empty for a diagram that was never saved. */
 	fileName = $state('');
 	readonly #checker: Checker;
@@ -139,6 +140,10 @@ export class Editor implements Pick<CanvasHost, 'run' | 'select' | 'setTool' | '
 	}
 	get dirty(): boolean {
 		return this.#saved !== this.#history.diagram;
+	}
+	/** What was run last; null before the first. */
+	get lastCommand(): Command | null {
+		return this.#last;
 	}
 	get undoLabel(): string | null {
 		return this.#history.done.at(-1)?.label ?? null;
@@ -223,6 +228,7 @@ export class Editor implements Pick<CanvasHost, 'run' | 'select' | 'setTool' | '
 		const { group = null } = options;
 		const next = run(this.#history, command, { selection: [...this.#selection], group, nowMs: this.#now() });
 		if (next === this.#history) return null;
+		this.#last = command;
 		this.#become(next);
 		if (!options.quiet) this.announce(messages.done(command.label));
 		return null;

@@ -16,9 +16,13 @@ const DONE: Readonly<Record<string, string>> = {
 	distribute: 'distributed',
 	draw: 'drew',
 	edit: 'edited',
+	group: 'grouped',
 	issue: 'issued',
+	lay: 'laid',
+	lead: 'led',
 	label: 'labelled',
 	let: 'let',
+	lock: 'locked',
 	make: 'made',
 	mount: 'mounted',
 	move: 'moved',
@@ -32,8 +36,10 @@ const DONE: Readonly<Record<string, string>> = {
 	switch: 'switched',
 	take: 'took',
 	turn: 'turned',
+	unlock: 'unlocked',
 	unmount: 'unmounted',
-	withdraw: 'withdrew'
+	withdraw: 'withdrew',
+	write: 'wrote'
 };
 
 function past(label: string): string {

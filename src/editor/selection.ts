@@ -7,6 +7,7 @@ const exists = (diagram: Diagram, key: ItemKey): boolean => {
 	const { kind, id } = parseItemKey(key);
 	if (kind === 'part') return Object.hasOwn(diagram.parts, id);
 	if (kind === 'conductor') return Object.hasOwn(diagram.conductors, id);
+	if (kind !== 'stud') return Object.hasOwn(diagram[`${kind}s`], id);
 	return Object.hasOwn(diagram.parts, terminalRef(id).part);
 };
 
@@ -22,9 +23,19 @@ export interface Selected {
 	readonly parts: readonly PartId[];
 	readonly conductors: readonly ConductorId[];
 	readonly studs: readonly StudKey[];
+	readonly areas: readonly string[];
+	readonly notes: readonly string[];
+	readonly underlays: readonly string[];
 }
 
 export function selectedIds(selection: ReadonlySet<ItemKey>): Selected {
 	const of = (wanted: string) => [...selection].map(parseItemKey).flatMap(({ kind, id }) => (kind === wanted ? [id] : []));
-	return { parts: of('part'), conductors: of('conductor'), studs: of('stud') };
+	return {
+		parts: of('part'),
+		conductors: of('conductor'),
+		studs: of('stud'),
+		areas: of('area'),
+		notes: of('note'),
+		underlays: of('underlay')
+	};
 }

@@ -1,13 +1,14 @@
 import { parseItemKey, studKey, terminalRef, type Diagram, type ItemKey, type StudKey, type TerminalRef } from '#core/diagram';
 import type { Tool } from '#canvas';
 import { definitionOf } from '#core/parts';
-import { conductorName, partName, studName } from '#editor';
+import { conductorName, frameName, partName, studName } from '#editor';
 import { said } from './language/said.ts';
 
 export function itemName(diagram: Diagram, key: ItemKey): string {
 	const { kind, id } = parseItemKey(key);
 	if (kind === 'part') return partName(diagram, id);
-	return kind === 'conductor' ? conductorName(diagram, id) : studName(diagram, terminalRef(id));
+	if (kind === 'conductor') return conductorName(diagram, id);
+	return kind === 'stud' ? studName(diagram, terminalRef(id)) : frameName(diagram, kind, id);
 }
 
 /** What the tool in hand would place. */

@@ -1,6 +1,20 @@
 /** Keys of the window. Each does what a button does as well. */
 import type { AlignTo } from '#core/geometry';
-import { align, deleteSelection, duplicate, GRID_MM, nudge, SELECT, selectAll, turn } from '#editor';
+import {
+	align,
+	deleteSelection,
+	duplicate,
+	GRID_MM,
+	group,
+	nudge,
+	repeatLast,
+	reroute,
+	SELECT,
+	selectAll,
+	toggleLock,
+	turn,
+	ungroup
+} from '#editor';
 import type { Workbench } from './context.ts';
 import { openFullBus } from './full-bus/fused-buses.ts';
 import { fullBusTexts, sizingTexts } from './full-bus-texts.ts';
@@ -28,6 +42,13 @@ export const shortcutList = (): readonly { readonly keys: readonly string[]; rea
 	{ keys: ['←', '→', '↑', '↓'], text: texts.help.nudge(GRID_MM, 10 * GRID_MM) },
 	{ keys: ['Alt ←', 'Alt →', 'Alt ↑', 'Alt ↓'], text: texts.help.nudgeFromOutline },
 	{ keys: ['Ctrl Shift ←', '→', '↑', '↓'], text: drawingKeyTexts.alignKey },
+	{ keys: ['Ctrl G', 'Ctrl Shift G'], text: drawingKeyTexts.groupKey },
+	{ keys: ['Ctrl L'], text: drawingKeyTexts.lockKey },
+	{ keys: ['.'], text: drawingKeyTexts.repeatKey },
+	{ keys: ['N'], text: drawingKeyTexts.noteKey },
+	{ keys: ['A'], text: drawingKeyTexts.areaKey },
+	{ keys: ['T'], text: drawingKeyTexts.rerouteKey },
+	{ keys: ['D'], text: drawingKeyTexts.openKey },
 	{ keys: ['G', 'Shift G'], text: drawingKeyTexts.gridKey },
 	{ keys: ['V', 'C', 'H'], text: `${texts.tools.select}, ${texts.tools.connect}, ${texts.tools.pan}` },
 	{ keys: ['F'], text: texts.view.fit },
@@ -76,7 +97,9 @@ export function shortcutHandler(workbench: Workbench): (event: KeyboardEvent) =>
 		p: () => (view.dialog = 'handoff'),
 		d: () => duplicate(editor),
 		f: () => (view.dialog = 'find'),
-		a: () => selectAll(editor)
+		a: () => selectAll(editor),
+		g: (event) => (event.shiftKey ? ungroup(editor) : group(editor)),
+		l: () => toggleLock(editor)
 	};
 
 	const plain: Readonly<Record<string, (event: KeyboardEvent) => void>> = {
@@ -86,6 +109,11 @@ export function shortcutHandler(workbench: Workbench): (event: KeyboardEvent) =>
 		v: () => editor.setTool(SELECT),
 		c: () => editor.setTool({ kind: 'connect', from: null }),
 		h: () => editor.setTool({ kind: 'pan' }),
+		a: () => editor.setTool({ kind: 'area', like: { label: '', spaces: [], ambientC: null } }),
+		n: () => editor.setTool({ kind: 'note' }),
+		t: () => reroute(editor),
+		d: () => (view.dialog = 'drawing'),
+		'.': () => repeatLast(editor),
 		g: (event) => toggleAid(event.shiftKey ? 'guides' : 'grid'),
 		f: () => view.canvas?.fit(),
 		l: () => openFullBus(workbench),

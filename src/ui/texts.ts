@@ -174,6 +174,7 @@ export const texts = catalogue('window', {
 		insulation: 'Insulation',
 		insulationC: celsiusText,
 		environment: 'Runs through',
+		byAreas: (where: string) => `As drawn: ${where}`,
 		environments: { outside: 'Ordinary space', 'engine-space': 'Engine space' },
 		bundle: 'In a bundle of',
 		bundleHint: 'Conductors carrying current side by side, this one included',

@@ -29,6 +29,9 @@ export type DialogName =
 	| 'handoff'
 	| 'part-maker'
 	| 'find'
+	| 'drawing'
+	| 'arrange'
+	| 'scale'
 	| 'revisions'
 	| 'short'
 	| 'assembly'
@@ -91,6 +94,8 @@ export class View {
 	shortAt = $state.raw<ItemKey | null>(null);
 	/** Case whose readings were looked at last, and how far the meter wanders. */
 	readonly readings = $state<{ caseId: CaseId | null; noiseMv: number }>({ caseId: null, noiseMv: 5 });
+	/** Two points that were marked on a picture, in drawing coordinates. */
+	marked = $state.raw<{ readonly underlay: string; readonly from: Point; readonly to: Point } | null>(null);
 	menu = $state.raw<{ readonly at: Point; readonly key: ItemKey | null } | null>(null);
 	zoom = $state(1);
 	/** What the drawing is coloured by, until it is switched off. */

@@ -4,9 +4,9 @@ import { unionBoxes, type Box } from '#core/geometry';
 import { boundsOf, boxRect, text, type Paint, type Primitive } from '#core/graphics';
 import type { DrawnItem } from './types.ts';
 
-const LABEL_MM = 16;
-const DETAIL_MM = 11;
-const INSET_MM = 10;
+const LABEL_MM = 22;
+const DETAIL_MM = 15;
+const INSET_MM = 12;
 const ROUND_MM = 8;
 const TINT = 0.07;
 const EDGE = 0.7;
@@ -44,7 +44,7 @@ export function drawArea(id: string, area: Area): DrawnItem {
 	const paint = PAINTS.find(([space]) => area.spaces.includes(space))?.[1] ?? 'accent';
 	const primitives: Primitive[] = [
 		boxRect(frame, { fill: paint, opacity: TINT, r: ROUND_MM }),
-		boxRect(frame, { stroke: paint, width: 1.2, dash: [12, 6], opacity: EDGE, r: ROUND_MM })
+		boxRect(frame, { stroke: paint, width: 1.6, dash: [12, 6], opacity: EDGE, r: ROUND_MM })
 	];
 	const words = areaWords(area);
 	const labels: Primitive[] = [

@@ -4,10 +4,10 @@ import { unionBoxes, type Box, type Point } from '#core/geometry';
 import { boundsOf, boxRect, circle, line, text, textWidthMm, type Primitive } from '#core/graphics';
 import type { DrawnItem } from './types.ts';
 
-const TEXT_MM = 12;
-const LEADING_MM = 16;
-const PADDING_MM = 8;
-const DOT_MM = 2.4;
+const TEXT_MM = 18;
+const LEADING_MM = 24;
+const PADDING_MM = 11;
+const DOT_MM = 4;
 /** A card without words is still there to be taken hold of. */
 const EMPTY_LINES = 1;
 
@@ -43,11 +43,11 @@ export function noteBox({ text: words, at, widthMm }: Pick<Note, 'text' | 'at' |
 export function drawNote(id: string, note: Note, target: Point | null): DrawnItem {
 	const frame = noteBox(note);
 	const card = boxRect(frame, { fill: 'case', stroke: 'note', width: 0.8, r: 3 });
-	const bar = boxRect({ ...frame, maxX: frame.minX + 3 }, { fill: 'note' });
+	const bar = boxRect({ ...frame, maxX: frame.minX + 4 }, { fill: 'note' });
 	const from = target && leaderStart(frame, target);
 	const leader: Primitive[] =
 		target && from
-			? [line(from.x, from.y, target.x, target.y, { stroke: 'note', width: 1 }), circle(target.x, target.y, DOT_MM, { fill: 'note' })]
+			? [line(from.x, from.y, target.x, target.y, { stroke: 'note', width: 1.6 }), circle(target.x, target.y, DOT_MM, { fill: 'note' })]
 			: [];
 	const lines = wrapped(note.text, note.widthMm - 2 * PADDING_MM, TEXT_MM).map((words, i) =>
 		text(frame.minX + PADDING_MM, frame.minY + PADDING_MM + (i + 0.5) * LEADING_MM, words, TEXT_MM, { align: 'start' })

@@ -165,6 +165,7 @@ export const windowDe: Translation<typeof texts> = {
 		insulation: 'Isolierung',
 		insulationC: celsiusText,
 		environment: 'Verläuft durch',
+		byAreas: (where) => `Wie gezeichnet: ${where}`,
 		environments: { outside: 'Gewöhnlichen Raum', 'engine-space': 'Maschinenraum' },
 		bundle: 'Im Bündel von',
 		bundleHint: 'Stromführende Leiter nebeneinander, dieser eingerechnet',

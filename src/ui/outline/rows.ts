@@ -1,13 +1,15 @@
 /**
- * The outline as a flat list of rows, as far as branches are open: parts, their studs, what lands on each; all
- * conductors; all findings.
+ * The outline as a flat list of rows, as far as branches are open: parts, their studs, what lands on each; areas, notes
+ * and pictures; all conductors; all findings.
  */
 import { gaugeText } from '#core/conductors';
-import { itemKey, studKey, type Diagram, type ItemKey, type TerminalRef } from '#core/diagram';
+import { itemKey, studKey, type Diagram, type FrameKind, type ItemKey, type TerminalRef } from '#core/diagram';
+import { areaWords } from '#core/drawing';
 import { describe } from '#core/parts';
 import type { Finding } from '#core/rules';
-import { conductorName, partName, studName } from '#editor';
-import { landingsOn } from '../names.ts';
+import { conductorName, frameName, partName, studName } from '#editor';
+import { drawingKeyTexts } from '../drawing/key-texts.ts';
+import { itemName, landingsOn } from '../names.ts';
 import { texts } from '../texts.ts';
 import { outlineTexts as words } from './texts.ts';
 
@@ -49,9 +51,29 @@ export const ALL_FINDINGS = 'all-findings';
 
 export function outlineRows(diagram: Diagram, findings: readonly Finding[], open: ReadonlySet<string>): Row[] {
 	const parts = Object.keys(diagram.parts).map((id) => partRow(diagram, id, open));
-	return placed([...parts, ...headings(diagram, findings, open)]).flatMap((row) =>
+	return placed([...parts, ...frameRows(diagram), ...headings(diagram, findings, open)]).flatMap((row) =>
 		row.open ? [row, ...inside(diagram, findings, row, open)] : [row]
 	);
+}
+
+/** Areas, notes and pictures below the drawing, after the parts. */
+function frameRows(diagram: Diagram): Draft[] {
+	const row = (kind: FrameKind, id: string, locked: boolean | undefined, ...details: readonly string[]): Draft => ({
+		id: itemKey(kind, id),
+		key: itemKey(kind, id),
+		level: 1,
+		text: frameName(diagram, kind, id),
+		detail: [...details, locked ? drawingKeyTexts.lockedWord : ''].filter(Boolean).join(', '),
+		open: null,
+		stud: null
+	});
+	return [
+		...Object.entries(diagram.areas).map(([id, area]) => row('area', id, area.locked, drawingKeyTexts.areaWord, areaWords(area))),
+		...Object.entries(diagram.notes).map(([id, { to, locked }]) =>
+			row('note', id, locked, drawingKeyTexts.noteWord, to ? itemName(diagram, itemKey(to.kind, to.id)) : '')
+		),
+		...Object.entries(diagram.underlays).map(([id, { locked }]) => row('underlay', id, locked, drawingKeyTexts.pictureWord))
+	];
 }
 
 function headings({ conductors }: Diagram, findings: readonly Finding[], open: ReadonlySet<string>): Draft[] {
@@ -73,7 +95,12 @@ function partRow(diagram: Diagram, id: string, open: ReadonlySet<string>): Draft
 	const part = diagram.parts[id]!;
 	const { definition, name, summary, terminals } = describe(part);
 	const mount = diagram.mounts[id];
-	const detail = [definition && part.label.trim() ? name : '', summary, mount ? texts.outline.mountedOn(studName(diagram, mount)) : ''];
+	const detail = [
+		definition && part.label.trim() ? name : '',
+		summary,
+		mount ? texts.outline.mountedOn(studName(diagram, mount)) : '',
+		part.locked ? drawingKeyTexts.lockedWord : ''
+	];
 	const key = itemKey('part', id);
 	return {
 		id: key,
