@@ -39,6 +39,14 @@ export class Ledger<Subject extends object, View> {
 		this.#view = this.#viewOf(subject);
 		this.#shifts = new Map();
 		this.#now++;
+		if (this.#now % KEPT_STATES === 0) this.#forget();
+	}
+
+	/** Entries nobody has looked into for long: what they are about has gone. Who still holds one can go on with it. */
+	#forget(): void {
+		for (const entries of this.#entriesAbout.values()) {
+			for (const [about, { checkedAt }] of entries) if (checkedAt < this.#now - KEPT_STATES) entries.delete(about);
+		}
 	}
 
 	ask<Answer>(question: Question<Subject, Answer>): Answer {
@@ -126,7 +134,7 @@ export class Ledger<Subject extends object, View> {
 
 	#read(entry: Entry, kind: typeof WHOLE | typeof ABOUT): unknown {
 		this.#check(entry);
-		this.#reader?.[kind].add(entry);
+		if (this.#reader) note(this.#reader, entry, kind);
 		return entry.answer;
 	}
 
@@ -158,10 +166,22 @@ export class Ledger<Subject extends object, View> {
 const WHOLE = 'whole';
 const ABOUT = 'about';
 
+/** States after which what was not asked for is forgotten. */
+const KEPT_STATES = 32;
+
 /** What is read while something is worked out: of the subject as a whole, and about single things. */
 interface Reader {
-	readonly whole: Set<Entry>;
-	readonly about: Set<Entry>;
+	readonly whole: Set<Entry> | null;
+	/** The whole as well where there is no set of its own for it. Some may be there twice. */
+	readonly about: Entry[];
+}
+
+function note({ whole, about }: Reader, entry: Entry, kind: typeof WHOLE | typeof ABOUT): void {
+	if (kind === WHOLE && whole) whole.add(entry);
+	else if (entry.notedIn !== about) {
+		entry.notedIn = about;
+		about.push(entry);
+	}
 }
 
 type Checking = Pick<Ledger<object, unknown>, 'reading' | 'isOutdated' | 'shift'>;
@@ -174,6 +194,8 @@ abstract class Entry {
 	answer: unknown = NOTHING_YET;
 	checkedAt = NEVER;
 	changedAt = NEVER;
+	/** The last list of reads it was put in. */
+	notedIn: readonly Entry[] | null = null;
 	abstract renewed(ledger: Checking): unknown;
 }
 
@@ -199,9 +221,9 @@ class Derived extends Entry {
 	renewed(ledger: Checking): unknown {
 		if (this.#sources && !ledger.isOutdated(this.#sources, this.checkedAt)) return this.answer;
 		this.#sources = null;
-		const read = new Set<Entry>();
-		const answer = ledger.reading({ whole: read, about: read }, this.#work);
-		this.#sources = [...read];
+		const about: Entry[] = [];
+		const answer = ledger.reading({ whole: null, about }, this.#work);
+		this.#sources = about;
 		return this.same(answer);
 	}
 	/** The answer before, if it is the same. */
@@ -270,9 +292,9 @@ class Gathered extends Entry {
 	}
 
 	#ask(ledger: Checking, thing: object, whole: Set<Entry>): Said {
-		const about = new Set<Entry>();
+		const about: Entry[] = [];
 		const values = ledger.reading({ whole, about }, () => this.#say(thing));
-		return values.length === 0 && about.size === 0 ? NOTHING : { values, sources: [...about] };
+		return values.length === 0 && about.length === 0 ? NOTHING : { values, sources: about };
 	}
 }
 

@@ -4,7 +4,7 @@
  */
 import type { Condition, DeviceFault, Faults } from '#core/faults';
 import type { Ledger } from '#core/memory';
-import type { NodeIndex } from '#core/network';
+import type { NodeIndex, Wire } from '#core/network';
 import type { Study } from './study.ts';
 
 /** @param isOver true when the ledger has gone on to another study */
@@ -24,7 +24,7 @@ export function watchedFaults(base: Study, ledger: Ledger<Study, Study>, isOver:
 				...figures,
 				branchA(branch) {
 					if (isOver()) return faults.short(node, condition)!.branchA(branch);
-					return ledger.deriveAbout(THROUGH[condition], node * MANY + branch.index);
+					return ledger.deriveAbout(THROUGH[condition], `${node} ${nameOf(base.form.branches[branch.index]!)}`);
 				},
 				voltsLeft(positive, negative) {
 					noteAll();
@@ -60,18 +60,20 @@ const figuresOf = (condition: Condition) => (study: Study, node: NodeIndex) => {
 	return short && { at: short.at, to: short.to, currentA: short.currentA, openV: short.openV, loopOhm: short.loopOhm };
 };
 
-/** Node and branch in one key. */
-const MANY = 2 ** 24;
+/** Conductors have other numbers when one before them goes; they keep their ids. */
+const nameOf = ({ origin }: Wire): string =>
+	origin.kind === 'conductor' ? `conductor ${origin.id}` : `link ${origin.part}.${origin.link}`;
+
+/** @param key node and name of the branch */
 const amperesThrough =
 	(condition: Condition) =>
-	(study: Study, key: number): number => {
-		const node = Math.floor(key / MANY);
-		const branch = study.form.branches[key % MANY]!;
-		return (
-			answersAt(study, [node, study.faults.returnOf(node), branch.a, branch.b], condition)
-				.short(node, condition)
-				?.branchA(branch) ?? 0
-		);
+	(study: Study, key: string): number => {
+		const [, number, kind, name] = /^(\d+) (conductor|link) (.*)$/s.exec(key)!;
+		const node = Number(number);
+		const { branches, branchOfConductor, branchOfLink } = study.form;
+		const branch = branches[(kind === 'conductor' ? branchOfConductor : branchOfLink).get(name!)!]!;
+		const faults = answersAt(study, [node, study.faults.returnOf(node), branch.a, branch.b], condition);
+		return faults.short(node, condition)?.branchA(branch) ?? 0;
 	};
 
 const atRestThrough =
