@@ -12,6 +12,9 @@ type QuestionAbout<Subject, About, Answer> = (subject: Subject, about: About) =>
 
 type Key = string | number;
 
+/** Of whatever types: what it is asked of, and the thing it is about where there is one. */
+type Work = (of: unknown, about: unknown) => unknown;
+
 /** @typeParam View what works are given in the subject's place: it asks the ledger for all that it answers */
 export class Ledger<Subject extends object, View> {
 	readonly #viewOf: (subject: Subject) => View;
@@ -51,7 +54,7 @@ export class Ledger<Subject extends object, View> {
 
 	ask<Answer>(question: Question<Subject, Answer>): Answer {
 		return this.#read(
-			this.#entry(question, () => new Asked(() => question(this.#subject!))),
+			this.#entry(question, () => new Asked(question as Work, undefined)),
 			WHOLE
 		) as Answer;
 	}
@@ -59,7 +62,7 @@ export class Ledger<Subject extends object, View> {
 	/** What depends on it is noted about the thing at hand alone. */
 	askAbout<About extends Key, Answer>(question: QuestionAbout<Subject, About, Answer>, about: About): Answer {
 		return this.#read(
-			this.#entryAbout(question, about, () => new Asked(() => question(this.#subject!, about))),
+			this.#entryAbout(question, about, () => new Asked(question as Work, about)),
 			ABOUT
 		) as Answer;
 	}
@@ -67,7 +70,7 @@ export class Ledger<Subject extends object, View> {
 	/** Works something out; who asks for it has read the answer and not what it is made of. */
 	derive<Answer>(work: Question<View, Answer>): Answer {
 		return this.#read(
-			this.#entry(work, () => new Derived(() => work(this.#view!))),
+			this.#entry(work, () => new Derived(work as Work, undefined)),
 			WHOLE
 		) as Answer;
 	}
@@ -75,7 +78,7 @@ export class Ledger<Subject extends object, View> {
 	/** The same about one thing. Plain data that says the same is the answer before. */
 	deriveAbout<About extends Key, Answer>(work: QuestionAbout<View, About, Answer>, about: About): Answer {
 		return this.#read(
-			this.#entryAbout(work, about, () => new DerivedAlike(() => work(this.#view!, about))),
+			this.#entryAbout(work, about, () => new DerivedAlike(work as Work, about)),
 			ABOUT
 		) as Answer;
 	}
@@ -90,20 +93,25 @@ export class Ledger<Subject extends object, View> {
 		things: Question<View, readonly Thing[]>,
 		say: (view: View, thing: Thing) => readonly Said[]
 	): readonly Said[] {
-		const make = (): Entry =>
-			new Gathered(
-				() => things(this.#view!),
-				(thing) => say(this.#view!, thing as Thing)
-			);
+		const make = (): Entry => new Gathered(things as Work, say as Work);
 		return this.#read(this.#entry(say, make), WHOLE) as readonly Said[];
 	}
 
-	/** Work done meanwhile is noted for the given reader, or for nobody. */
-	reading<Answer>(reader: Reader | null, work: () => Answer): Answer {
+	/** Asks the subject itself: what that is made of is nobody's read. */
+	asked(question: Work, about: unknown): unknown {
+		return this.#noting(null, question, this.#subject, about);
+	}
+
+	/** Works something out; what is read meanwhile is noted for the reader. */
+	worked(work: Work, about: unknown, reader: Reader | null): unknown {
+		return this.#noting(reader, work, this.#view, about);
+	}
+
+	#noting(reader: Reader | null, work: Work, of: unknown, about: unknown): unknown {
 		const outer = this.#reader;
 		this.#reader = reader;
 		try {
-			return work();
+			return work(of, about);
 		} finally {
 			this.#reader = outer;
 		}
@@ -184,7 +192,7 @@ function note({ whole, about }: Reader, entry: Entry, kind: typeof WHOLE | typeo
 	}
 }
 
-type Checking = Pick<Ledger<object, unknown>, 'reading' | 'isOutdated' | 'shift'>;
+type Checking = Pick<Ledger<object, unknown>, 'asked' | 'worked' | 'isOutdated' | 'shift'>;
 
 const NEVER = -1;
 const NOTHING_YET = Symbol('nothing yet');
@@ -199,30 +207,35 @@ abstract class Entry {
 	abstract renewed(ledger: Checking): unknown;
 }
 
+/** There may be hundreds of thousands of these: they hold no functions of their own. */
 class Asked extends Entry {
-	readonly #question: () => unknown;
-	constructor(question: () => unknown) {
+	readonly #question: Work;
+	readonly #about: unknown;
+	constructor(question: Work, about: unknown) {
 		super();
 		this.#question = question;
+		this.#about = about;
 	}
 	renewed(ledger: Checking): unknown {
-		return ledger.reading(null, this.#question);
+		return ledger.asked(this.#question, this.#about);
 	}
 }
 
 class Derived extends Entry {
-	readonly #work: () => unknown;
+	readonly #work: Work;
+	readonly #about: unknown;
 	/** Null when there is nothing that could stand. */
 	#sources: readonly Entry[] | null = null;
-	constructor(work: () => unknown) {
+	constructor(work: Work, about: unknown) {
 		super();
 		this.#work = work;
+		this.#about = about;
 	}
 	renewed(ledger: Checking): unknown {
 		if (this.#sources && !ledger.isOutdated(this.#sources, this.checkedAt)) return this.answer;
 		this.#sources = null;
 		const about: Entry[] = [];
-		const answer = ledger.reading({ whole: null, about }, this.#work);
+		const answer = ledger.worked(this.#work, this.#about, { whole: null, about });
 		this.#sources = about;
 		return this.same(answer);
 	}
@@ -248,21 +261,21 @@ interface Said {
 const NOTHING: Said = { values: [], sources: [] };
 
 class Gathered extends Entry {
-	readonly #list: () => readonly object[];
-	readonly #say: (thing: object) => readonly unknown[];
+	readonly #list: Work;
+	readonly #say: Work;
 	#things: readonly object[] = [];
 	#said: readonly Said[] = [];
 	/** Read of the subject as a whole, for whichever thing; null when there is nothing that could stand. */
 	#whole: Set<Entry> | null = null;
 
-	constructor(list: () => readonly object[], say: (thing: object) => readonly unknown[]) {
+	constructor(list: Work, say: Work) {
 		super();
 		this.#list = list;
 		this.#say = say;
 	}
 
 	renewed(ledger: Checking): unknown {
-		const things = ledger.reading(null, this.#list);
+		const things = ledger.worked(this.#list, undefined, null) as readonly object[];
 		const holds = this.#whole !== null && !ledger.isOutdated(this.#whole, this.checkedAt);
 		const whole = holds ? this.#whole! : new Set<Entry>();
 		const said = holds ? this.#saidBefore(ledger, things) : new Array<Said | undefined>(things.length);
@@ -293,7 +306,7 @@ class Gathered extends Entry {
 
 	#ask(ledger: Checking, thing: object, whole: Set<Entry>): Said {
 		const about: Entry[] = [];
-		const values = ledger.reading({ whole, about }, () => this.#say(thing));
+		const values = ledger.worked(this.#say, thing, { whole, about }) as readonly unknown[];
 		return values.length === 0 && about.length === 0 ? NOTHING : { values, sources: about };
 	}
 }
