@@ -10,8 +10,9 @@ const unit = (file) => ['npx', ['vitest', 'run', '--project', 'core', `tests/${f
 /** Name, what it does, how it is run, and with what in the environment. */
 const FORMS = [
 	['draws', 'every unit test, the random ones with cases not drawn before', ['npx', ['vitest', 'run']], { DRAWS: 'new', LONG: '' }],
-	['killed', 'the page killed 200 times while editing', browser('killed')],
-	['files', '10,000 spoilt files at every gate', unit('fuzz/files')],
+	['killed', 'the page killed 200 times while editing', browser('e2e/killed.spec')],
+	['files', '10,000 spoilt files, links, pasted pieces and pictures at every gate', unit('fuzz/files')],
+	['load', '5,000 parts opened, edited, kept, saved and handed over (PARTS=n for another number)', browser('e2e/load.spec')],
 	['edits', '1,000,000 random edits (EDITS=n for another number)', unit('fuzz/edits')]
 ];
 
