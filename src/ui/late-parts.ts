@@ -6,6 +6,7 @@ export const SETTINGS_FORM = new Late(() => import('./inspector/SettingsForm.sve
 export const OUTLINE = new Late(() => import('./outline/Outline.svelte'));
 export const REMARKS_PANEL = new Late(() => import('./review/RemarksPanel.svelte'));
 export const CHANGES_PANEL = new Late(() => import('./revisions/ChangesPanel.svelte'));
+export const GUIDE = new Late(() => import('./guide/GuidePanel.svelte'));
 export const EMBEDDED = new Late(() => import('./share/Embedded.svelte'));
 
 /** Fetches what the next click will most likely need, once nothing else is to be done. Returns how to call it off. */

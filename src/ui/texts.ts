@@ -403,6 +403,7 @@ export const texts = catalogue('window', {
 			'Drag from stud to stud to draw a conductor; the positive and the negative are separate conductors.',
 			'Type lengths and ratings on the right. Findings follow as you draw.'
 		],
+		starts: 'Guided starts',
 		stepsTitle: 'In three steps',
 		shortcuts: 'Shortcuts',
 		notInFields: 'Not while typing in a field.',

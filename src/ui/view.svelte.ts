@@ -10,6 +10,7 @@ import type { Point } from '#core/geometry';
 import { Coverage } from './coverage.ts';
 import { FullBusForm } from './full-bus/form.svelte.ts';
 import { AidsChoice } from './drawing/aids.svelte.ts';
+import { Guide } from './guide/guide.svelte.ts';
 import { Theme } from './theme.svelte.ts';
 
 export type LowerPanel = 'findings' | 'remarks' | 'changes';
@@ -18,6 +19,7 @@ export type DialogName =
 	| 'help'
 	| 'about'
 	| 'language'
+	| 'starts'
 	| 'cautions'
 	| 'examples'
 	| 'full-bus'
@@ -62,6 +64,7 @@ const SIDEWAYS = '(min-width: 600px) and (max-width: 1023px) and (max-height: 56
 
 export class View {
 	readonly theme = new Theme();
+	readonly guide = new Guide();
 	readonly aids = new AidsChoice();
 	readonly coverage = new Coverage();
 	readonly #narrow = new MediaQuery(NARROW);

@@ -2,6 +2,7 @@
 import type { Catalogues } from '../language/language.svelte.ts';
 import { drawingDe, drawingKeyDe } from './drawing.ts';
 import { fullBusDe, positionDe, sizingDe } from './full-bus.ts';
+import { guideDe } from './guide.ts';
 import { handoffDe } from './handoff.ts';
 import { insightDe } from './insight.ts';
 import { keepingDe } from './keeping.ts';
@@ -25,6 +26,7 @@ export const CATALOGUES: Catalogues = {
 	'drawing-keys': drawingKeyDe,
 	find: findDe,
 	'full-bus': fullBusDe,
+	guide: guideDe,
 	handoff: handoffDe,
 	insight: insightDe,
 	keeping: keepingDe,

@@ -398,6 +398,7 @@ export const windowDe: Translation<typeof texts> = {
 			'Von Bolzen zu Bolzen ziehen zeichnet einen Leiter; Plus und Minus sind getrennte Leiter.',
 			'Rechts Längen und Bemessungswerte eintragen. Befunde folgen beim Zeichnen.'
 		],
+		starts: 'Geführte Einstiege',
 		stepsTitle: 'In drei Schritten',
 		shortcuts: 'Tastenkürzel',
 		notInFields: 'Nicht beim Tippen in einem Feld.',

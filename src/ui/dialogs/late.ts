@@ -11,6 +11,7 @@ export const LATE: Readonly<Record<DialogName, LateDialog>> = {
 	help: () => import('./HelpDialog.svelte'),
 	cautions: () => import('./CautionsDialog.svelte'),
 	examples: () => import('./ExamplesDialog.svelte'),
+	starts: () => import('../guide/StartsDialog.svelte'),
 	language: () => import('../language/LanguageDialog.svelte'),
 	about: () => import('./AboutDialog.svelte'),
 	'full-bus': () => import('../full-bus/FullBusDialog.svelte'),

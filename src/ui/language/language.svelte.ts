@@ -12,6 +12,7 @@ export type CatalogueId =
 	| 'drawing-keys'
 	| 'find'
 	| 'full-bus'
+	| 'guide'
 	| 'handoff'
 	| 'insight'
 	| 'keeping'
