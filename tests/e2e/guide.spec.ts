@@ -3,6 +3,9 @@ import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
 import { openApp } from './support/app.ts';
 
+// Many steps, each waited for: on a busy machine they add up.
+test.setTimeout(180_000);
+
 const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 
 async function expectClean(page: Page): Promise<void> {
@@ -99,7 +102,7 @@ test('the full bus: room is asked for and a way is taken', async ({ page }) => {
 	await page.keyboard.press('Enter');
 	await expect(step).toContainText('Step 5 of 6');
 	await dialog.getByRole('button', { name: 'Try every way' }).click();
-	await dialog.getByRole('button', { name: 'Do this' }).first().click({ timeout: 50_000 });
+	await dialog.getByRole('button', { name: 'Do this' }).first().click({ timeout: 120_000 });
 	await expect(panel(page)).toContainText('Step 6 of 6');
 	await panel(page).getByRole('button', { name: 'Finish' }).click();
 	await expect(panel(page)).toHaveCount(0);
