@@ -59,6 +59,11 @@ describe('protection', () => {
 	test('a conductor for exactly the rating is thick enough', () => {
 		expect(mends('oversized-protection', fused('8', 120))).toEqual(['Fit at most 80 A, or use at least 6 AWG (120 A).']);
 	});
+	test('by the law, where no next rating is allowed: 90 A on 10 AWG, 1.5 × 60 A (33 CFR 183.455(c)(1))', () => {
+		expect(mends('oversized-protection', { ...fused('12', 90), profile: 'us-small-craft' })).toEqual([
+			'Fit at most 60 A, or use at least 10 AWG (60 A).'
+		]);
+	});
 	test('six that feed in parallel are summed in words, seven are named alone', () => {
 		const parallel = (count: number) => {
 			const ids = Array.from({ length: count }, (_, index) => index + 1);
@@ -189,7 +194,8 @@ describe('protection', () => {
 				);
 			const at = (diagram: Diagram) => told('no-fast-clearing', diagram).some(({ subjects }) => subjects[0]!.id === 'W');
 			expect(at(beside(20, 20))).toBe(false);
-			expect(at(beside(20, 40))).toBe(true);
+			// With some more lead before the larger one each has half, 50 A: 2.5 times 20 A, and 1.25 times 40 A, at which it need not open.
+			expect(at(beside(20, 40, 1.1))).toBe(true);
 			expect(at(beside(40, 20))).toBe(true);
 			// 10 mΩ against 40 mΩ and more: less than a fifth comes through the larger one, and it sees all when the other has opened.
 			expect(at(beside(20, 40, 20))).toBe(false);
