@@ -184,6 +184,8 @@ interface Reader {
 	readonly about: Entry[];
 }
 
+type FullReader = Reader & { readonly whole: Set<Entry> };
+
 function note({ whole, about }: Reader, entry: Entry, kind: typeof WHOLE | typeof ABOUT): void {
 	if (kind === WHOLE && whole) whole.add(entry);
 	else if (entry.notedIn !== about) {
@@ -281,10 +283,14 @@ class Gathered extends Entry {
 		const said = holds ? this.#saidBefore(ledger, things) : new Array<Said | undefined>(things.length);
 		this.#whole = null;
 		let isOther = things !== this.#things || !holds;
+		let reader: FullReader = { whole, about: [] };
 		for (let i = 0; i < things.length; i++) {
 			const known = said[i];
 			if (known !== undefined && (known === NOTHING || !ledger.isOutdated(known.sources, this.checkedAt))) continue;
-			said[i] = this.#ask(ledger, things[i]!, whole);
+			const values = ledger.worked(this.#say, things[i]!, reader) as readonly unknown[];
+			said[i] = values.length === 0 && reader.about.length === 0 ? NOTHING : { values, sources: reader.about };
+			// Of most things nothing is read: then the same list will do for the next one.
+			if (said[i] !== NOTHING) reader = { whole, about: [] };
 			isOther = true;
 		}
 		this.#things = things;
@@ -302,12 +308,6 @@ class Gathered extends Entry {
 		if (things === this.#things) return this.#said as (Said | undefined)[];
 		const { placeBefore } = ledger.shift(this.#things, things);
 		return things.map((_, place) => this.#said[placeBefore(place)]);
-	}
-
-	#ask(ledger: Checking, thing: object, whole: Set<Entry>): Said {
-		const about: Entry[] = [];
-		const values = ledger.worked(this.#say, thing, { whole, about }) as readonly unknown[];
-		return values.length === 0 && about.length === 0 ? NOTHING : { values, sources: about };
 	}
 }
 

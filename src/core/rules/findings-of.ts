@@ -38,8 +38,13 @@ function asBefore(before: readonly Finding[], now: readonly Finding[]): readonly
 	return isSame(before, shared) ? before : shared;
 }
 
-const findingsFrom = (rule: Rule, reports: Iterable<unknown>, study: Study): readonly Finding[] =>
-	Array.from(reports as Iterable<AnyReport>, (report) => findingOf(rule, report, study));
+function findingsFrom(rule: Rule, reports: Iterable<unknown>, study: Study): readonly Finding[] {
+	let found: Finding[] | null = null;
+	for (const report of reports as Iterable<AnyReport>) (found ??= []).push(findingOf(rule, report, study));
+	return found ?? NONE;
+}
+
+const NONE: readonly Finding[] = [];
 
 function findingOf({ meta, messages }: Rule, report: AnyReport, { profile }: Study): Finding {
 	const words = messages[report.message](report.data) as { message: string; remedy: string };
