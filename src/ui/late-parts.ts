@@ -3,6 +3,9 @@ import { Late } from './late.svelte.ts';
 
 export const SELECTION_FORM = new Late(() => import('./inspector/SelectionForm.svelte'));
 export const SETTINGS_FORM = new Late(() => import('./inspector/SettingsForm.svelte'));
+export const LENS_LEGEND = new Late(() => import('./lens/LensLegend.svelte'));
+/** Says aloud what a check has brought. */
+export const NEW_FINDINGS = new Late(() => import('./findings/NewFindings.svelte'));
 export const OUTLINE = new Late(() => import('./outline/Outline.svelte'));
 export const REMARKS_PANEL = new Late(() => import('./review/RemarksPanel.svelte'));
 export const CHANGES_PANEL = new Late(() => import('./revisions/ChangesPanel.svelte'));
@@ -11,7 +14,11 @@ export const EMBEDDED = new Late(() => import('./share/Embedded.svelte'));
 
 /** Fetches what the next click will most likely need, once nothing else is to be done. Returns how to call it off. */
 export function fetchWhenIdle(): () => void {
-	return whenIdle(() => SETTINGS_FORM.load().then(() => SELECTION_FORM.load()));
+	return whenIdle(() =>
+		NEW_FINDINGS.load()
+			.then(() => SETTINGS_FORM.load())
+			.then(() => SELECTION_FORM.load())
+	);
 }
 
 /** Runs it once nothing else is to be done. Returns how to call it off. */

@@ -8,11 +8,5 @@ export const viewsTexts = catalogue('views', {
 	symbolsOff: 'Outlines to scale.',
 	notLoaded: 'The symbols could not be fetched. Check the connection and try again.',
 	find: 'Find',
-	findHint: 'Find a part, conductor, stud or finding',
-	searchHelp: 'Find a key or a gesture',
-	nothingInHelp: (query: string) => `No key or gesture is described with “${query}”.`,
-	makePart: 'Change how it is made…',
-	drawnAs: 'Parts drawn as',
-	drawnAsHint: 'Symbols are drawn from memory of IEC 60617 and not yet verified.',
-	drawn: { outlines: 'outlines, to scale', symbols: 'symbols' }
+	findHint: 'Find a part, conductor, stud or finding'
 });

@@ -14,7 +14,7 @@ import { shareDe, reviewDe, revisionDe } from './review.ts';
 import { siteDe } from './site.ts';
 import { studDe } from './stud.ts';
 import { useDe } from './use.ts';
-import { findDe, outlineDe, viewsDe, voiceDe } from './views.ts';
+import { drawnAsDe, findDe, outlineDe, viewsDe, voiceDe } from './views.ts';
 import { windowDe } from './window.ts';
 
 export { PHRASES } from './phrases.ts';
@@ -23,6 +23,7 @@ export { RULE_WORDS } from './rules.ts';
 export const CATALOGUES: Catalogues = {
 	assembly: assemblyDe,
 	drawing: drawingDe,
+	'drawn-as': drawnAsDe,
 	'drawing-keys': drawingKeyDe,
 	find: findDe,
 	'full-bus': fullBusDe,

@@ -81,6 +81,7 @@ export const ownPartsDe: Translation<typeof ownPartTexts> = {
 		sendOne: 'Ausgeben'
 	},
 
+	open: 'Aufbau ändern…',
 	kept: (name) => `${name} ist in Ihrem Regal.`,
 	changed: (name, n) => `${name}: ${parts(n)} im Plan geändert.`,
 	takenOff: (name) => `${name} ist nicht mehr in Ihrem Regal.`,

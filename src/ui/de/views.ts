@@ -1,4 +1,5 @@
 import type { Translation } from './translation.ts';
+import type { drawnAsTexts } from '../handoff/drawn-as-texts.ts';
 import type { findTexts } from '../find/texts.ts';
 import type { voiceTexts } from '../findings/voice-texts.ts';
 import type { outlineTexts } from '../outline/texts.ts';
@@ -15,13 +16,13 @@ export const viewsDe: Translation<typeof viewsTexts> = {
 	symbolsOff: 'Umrisse im Maßstab.',
 	notLoaded: 'Die Schaltzeichen konnten nicht geholt werden. Die Verbindung prüfen und noch einmal versuchen.',
 	find: 'Suchen',
-	findHint: 'Ein Teil, einen Leiter, einen Bolzen oder einen Befund suchen',
-	searchHelp: 'Eine Taste oder Geste suchen',
-	nothingInHelp: (query) => `Keine Taste oder Geste ist mit „${query}“ beschrieben.`,
-	makePart: 'Aufbau ändern…',
-	drawnAs: 'Teile gezeichnet als',
-	drawnAsHint: 'Die Schaltzeichen sind aus dem Gedächtnis nach IEC 60617 gezeichnet und noch nicht nachgeprüft.',
-	drawn: { outlines: 'Umrisse, maßstäblich', symbols: 'Schaltzeichen' }
+	findHint: 'Ein Teil, einen Leiter, einen Bolzen oder einen Befund suchen'
+};
+
+export const drawnAsDe: Translation<typeof drawnAsTexts> = {
+	label: 'Teile gezeichnet als',
+	unverified: 'Die Schaltzeichen sind aus dem Gedächtnis nach IEC 60617 gezeichnet und noch nicht nachgeprüft.',
+	ways: { outlines: 'Umrisse, maßstäblich', symbols: 'Schaltzeichen' }
 };
 
 export const findDe: Translation<typeof findTexts> = {
@@ -37,6 +38,8 @@ export const findDe: Translation<typeof findTexts> = {
 	hintTouch: 'Auf das Gesuchte tippen, um hinzugehen.',
 	emptyDiagram: 'Auf der Zeichnung ist noch nichts. Ein Teil aus „Teile“ nehmen; danach ist es hier mit Namen und Kennzeichen zu finden.',
 	none: (query) => `Nichts auf der Zeichnung heißt „${query}“, und kein Befund sagt das.`,
+	inHelp: 'Eine Taste oder Geste suchen',
+	notInHelp: (query) => `Keine Taste oder Geste ist mit „${query}“ beschrieben.`,
 	noneHint: 'Ein einzelnes Wort versuchen, ein Kennzeichen wie F3 oder einen Querschnitt wie 35 mm².',
 	found: (n, shown) => (n > shown ? `${n} gefunden, die nächsten ${shown} werden gezeigt.` : `${n} gefunden.`)
 };

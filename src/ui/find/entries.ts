@@ -13,6 +13,8 @@ export interface Entry {
 	readonly kind: EntryKind;
 	readonly name: string;
 	readonly detail: string;
+	/** What a part is, beside what it is called. */
+	readonly alias?: string;
 	/** What is selected and brought into view; null for a finding about the whole. */
 	readonly key: ItemKey | null;
 	readonly finding: Finding | null;
@@ -34,7 +36,7 @@ export function entriesOf(diagram: Diagram, findings: readonly Finding[]): Entry
 		...parts.map(([id, part]) => {
 			const { name, summary, definition } = describe(part);
 			const details = [part.label.trim() === '' ? '' : name, definition ? summary : '', part.note.trim()];
-			return item('part', itemKey('part', id), partName(diagram, id), details.filter(Boolean).join(', '));
+			return { ...item('part', itemKey('part', id), partName(diagram, id), details.filter(Boolean).join(', ')), alias: name };
 		}),
 		...Object.entries(diagram.conductors).map(([id, { from, to, gauge, label }]) => {
 			const way = words.between(studName(diagram, from), studName(diagram, to));
@@ -82,12 +84,12 @@ const plain = (text: string): string => text.normalize('NFD').replace(/\p{M}/gu,
 const AFTER_THINGS = 5;
 
 /** Every word has to be somewhere; what is called so comes before what begins so, and that before what only mentions it. */
-function rankOf({ name, detail, kind }: Entry, asked: string, parts: readonly string[]): number | null {
+function rankOf({ name, detail, kind, alias = '' }: Entry, asked: string, parts: readonly string[]): number | null {
 	const [called, said] = [plain(name), plain(detail)];
 	if (!parts.every((part) => called.includes(part) || said.includes(part))) return null;
 	if (kind === 'finding') return AFTER_THINGS;
 	if (called === asked) return 0;
-	if (called.startsWith(asked)) return 1;
+	if (called.startsWith(asked) || plain(alias).startsWith(asked)) return 1;
 	const starts = called.split(/[^\p{L}\p{N}+−-]+/u);
 	if (parts.every((part) => starts.some((start) => start.startsWith(part)))) return 2;
 	return parts.every((part) => called.includes(part)) ? 3 : 4;

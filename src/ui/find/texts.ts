@@ -13,6 +13,8 @@ export const findTexts = catalogue('find', {
 	hintTouch: 'Tap what you look for to go there.',
 	emptyDiagram: 'There is nothing on the drawing yet. Take a part from Parts; then it is found here by its name or designation.',
 	none: (query: string) => `Nothing on the drawing is called “${query}”, and no finding says so.`,
+	inHelp: 'Find a key or a gesture',
+	notInHelp: (query: string) => `No key or gesture is described with “${query}”.`,
 	noneHint: 'Try one word, a designation such as F3, or a size such as 35 mm².',
 	found: (n: number, shown: number) => (n > shown ? `${n} found, the nearest ${shown} are shown.` : `${n} found.`)
 });

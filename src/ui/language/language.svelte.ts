@@ -9,6 +9,7 @@ export type LanguageId = keyof typeof LANGUAGES;
 export type CatalogueId =
 	| 'assembly'
 	| 'drawing'
+	| 'drawn-as'
 	| 'drawing-keys'
 	| 'find'
 	| 'full-bus'

@@ -68,6 +68,7 @@ export const ownPartTexts = catalogue('own-parts', {
 		sendOne: 'Export'
 	},
 
+	open: 'Change how it is made…',
 	kept: (name: string) => `${name} is on your shelf.`,
 	changed: (name: string, n: number) => `${name}: ${count(n, 'part')} in the diagram changed.`,
 	takenOff: (name: string) => `${name} was taken off your shelf.`,
