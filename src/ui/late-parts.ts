@@ -3,6 +3,8 @@ import { Late } from './late.svelte.ts';
 
 export const SELECTION_FORM = new Late(() => import('./inspector/SelectionForm.svelte'));
 export const SETTINGS_FORM = new Late(() => import('./inspector/SettingsForm.svelte'));
+/** What a right click or long press offers. */
+export const ITEM_MENU = new Late(() => import('./dialogs/ItemMenu.svelte'));
 export const LENS_LEGEND = new Late(() => import('./lens/LensLegend.svelte'));
 /** Says aloud what a check has brought. */
 export const NEW_FINDINGS = new Late(() => import('./findings/NewFindings.svelte'));
@@ -16,6 +18,7 @@ export const EMBEDDED = new Late(() => import('./share/Embedded.svelte'));
 export function fetchWhenIdle(): () => void {
 	return whenIdle(() =>
 		NEW_FINDINGS.load()
+			.then(() => ITEM_MENU.load())
 			.then(() => SETTINGS_FORM.load())
 			.then(() => SELECTION_FORM.load())
 	);

@@ -94,6 +94,13 @@ test('a part is made and placed by keyboard alone, and changed on the sheet', as
 	const dialog = maker(page);
 	await dialog.getByRole('textbox', { name: 'Name', exact: true }).focus();
 	await page.keyboard.type('Siren');
+	// A slip of Escape costs nothing.
+	await page.keyboard.press('Escape');
+	await expect(dialog).toBeHidden();
+	await make.focus();
+	await page.keyboard.press('Enter');
+	await expect(dialog.getByText('This is as you left it.')).toBeVisible();
+	await expect(dialog.getByRole('textbox', { name: 'Name', exact: true })).toHaveValue('Siren');
 	const keep = dialog.getByRole('button', { name: 'Keep', exact: true });
 	await keep.focus();
 	await page.keyboard.press('Enter');

@@ -35,6 +35,8 @@ export const ownPartsDe: Translation<typeof ownPartTexts> = {
 			switch: 'einem Schalter oder Relais',
 			fuses: 'einer Schiene mit Sicherungen'
 		},
+		resumed: 'So war es beim letzten Mal.',
+		anew: 'Neu beginnen',
 		body: 'Name und Umriss',
 		studs: 'Bolzen und Klemmen',
 		links: 'Verbindungen im Inneren',

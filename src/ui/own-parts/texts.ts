@@ -33,6 +33,8 @@ export const ownPartTexts = catalogue('own-parts', {
 			switch: 'a switch or relay',
 			fuses: 'a bar with fuses'
 		},
+		resumed: 'This is as you left it.',
+		anew: 'Begin anew',
 		body: 'Name and outline',
 		studs: 'Studs and clamps',
 		links: 'Links inside',
