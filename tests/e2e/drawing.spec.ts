@@ -1,4 +1,4 @@
-/** Areas, notes, a picture below, groups and locks, alignment and "arrange for me", as a person meets them. */
+/** Notes, locks, and "arrange for me", as a person meets them. */
 import { expect, test, type Page } from '@playwright/test';
 import { openApp, type App } from './support/app.ts';
 
@@ -24,24 +24,6 @@ async function twoParts(page: Page): Promise<App> {
 	return app;
 }
 
-test('an area is chosen, drawn, listed in the outline and says what is around things', async ({ page }) => {
-	const app = await twoParts(page);
-	await page.keyboard.press('d');
-	await page.getByRole('dialog').getByRole('button', { name: 'Engine space' }).click();
-	await expect(app.canvas).toBeFocused();
-	const battery = await app.at('part:G1');
-	await page.mouse.click(battery.x, battery.y);
-	await expect.poll(async () => Object.values((await drawn(page)).areas).map(({ label }) => label)).toEqual(['Engine space']);
-	await expect(app.details.getByRole('heading', { name: 'Area Engine space' })).toBeVisible();
-	await expect(app.details.getByText(/part.? stands? in it|parts stand in it/)).toBeVisible();
-	await page.getByRole('tab', { name: 'Outline' }).click();
-	const row = page.getByRole('treeitem', { name: /^Engine space/ });
-	await row.click();
-	await expect(row).toHaveAttribute('aria-selected', 'true');
-	await page.keyboard.press('Control+z');
-	await expect(row).toHaveCount(0);
-});
-
 test('a note is written, and locked things stay until they are unlocked, from the keyboard', async ({ page }) => {
 	const app = await twoParts(page);
 	await page.keyboard.press('n');
@@ -59,54 +41,6 @@ test('a note is written, and locked things stay until they are unlocked, from th
 	await page.keyboard.press('Control+l');
 	await page.keyboard.press('Delete');
 	await expect.poll(async () => Object.keys((await drawn(page)).notes).length).toBe(0);
-});
-
-test('parts are set in line, grouped, and a command is repeated', async ({ page }) => {
-	const app = await twoParts(page);
-	await page.keyboard.press('Control+a');
-	await app.details.getByRole('button', { name: 'Centres side by side' }).click();
-	await app.canvas.focus();
-	await page.keyboard.press('Control+g');
-	await expect.poll(async () => Object.values((await drawn(page)).parts).map(({ group }) => group)).toEqual(['G1', 'G1']);
-	await page.keyboard.press('Escape');
-	await app.select('part:E1');
-	await expect(page.getByText('2 selected')).toBeVisible();
-	await page.keyboard.press('Control+Shift+g');
-	await page.keyboard.press('Escape');
-	await app.select('part:E1');
-	await page.keyboard.press('r');
-	await expect.poll(async () => (await drawn(page)).parts['E1']?.rotation).toBe(90);
-	await app.select('part:G1');
-	await page.keyboard.press('.');
-	await expect.poll(async () => (await drawn(page)).parts['G1']?.rotation).toBe(90);
-});
-
-test('a picture is laid below and set to scale by two points and a distance', async ({ page }) => {
-	const app = await twoParts(page);
-	await page.keyboard.press('d');
-	// A red square of 40 pixels, painted here so that no file is needed.
-	const bytes = await page.evaluate(async () => {
-		const canvas = document.createElement('canvas');
-		canvas.width = canvas.height = 40;
-		const context = canvas.getContext('2d')!;
-		context.fillStyle = 'red';
-		context.fillRect(0, 0, 40, 40);
-		const blob = await new Promise<Blob | null>((done) => canvas.toBlob(done, 'image/png'));
-		return [...new Uint8Array(await blob!.arrayBuffer())];
-	});
-	await page.getByLabel('Choose a picture…').setInputFiles({ name: 'bay.png', mimeType: 'image/png', buffer: Buffer.from(bytes) });
-	await expect.poll(async () => Object.keys((await drawn(page)).underlays).length).toBe(1);
-	const before = Object.values((await drawn(page)).underlays)[0]!.mmPerPx;
-	await app.details.getByRole('button', { name: 'Set the scale by two points' }).click();
-	const sheet = (await app.canvas.boundingBox())!;
-	const [x, y] = [sheet.x + sheet.width / 2, sheet.y + sheet.height / 2];
-	await app.drag({ x: x - 100, y }, { x: x + 100, y });
-	const distance = page.getByRole('dialog').getByLabel('Distance');
-	await expect(distance).toBeVisible();
-	await distance.fill('10 m');
-	await page.keyboard.press('Enter');
-	await page.getByRole('button', { name: 'Set the scale', exact: true }).click();
-	await expect.poll(async () => Object.values((await drawn(page)).underlays)[0]!.mmPerPx).not.toBe(before);
 });
 
 test('a whole drawing is arranged after a look at it, as one step', async ({ page }) => {
