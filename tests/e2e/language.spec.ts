@@ -75,9 +75,8 @@ test('feet, inches and degrees Fahrenheit: findings, fields and figures follow, 
 	await expect(app.findings).not.toContainText(/\d m\b/);
 	expect(await page.evaluate(() => window.wireworthy!.diagramText())).toBe(before);
 
-	// A conductor by way of the outline: a field takes either unit, whichever it shows.
-	await page.getByRole('tab', { name: 'Outline' }).click();
-	await page.getByRole('treeitem', { name: /C2\+/ }).first().click();
+	// A field takes either unit, whichever it shows.
+	await app.select('conductor:C2+');
 	const length = app.details.getByLabel('Length, one way');
 	await expect(length).toBeVisible();
 	await expect(app.details.getByText('ft', { exact: true })).toBeVisible();
