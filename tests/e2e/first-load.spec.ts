@@ -3,7 +3,7 @@ import { expect, test } from '@playwright/test';
 import { openApp } from './support/app.ts';
 
 /** Holds the line; the aim is 250. What the window needs before it works: its two workers come beside it. */
-const MOST_KB = 285;
+const MOST_KB = 310;
 
 test(`the window's script stays within ${MOST_KB} kB, gzipped`, async ({ page }) => {
 	// What is fetched once the window rests is not waited for.

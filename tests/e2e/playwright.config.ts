@@ -7,7 +7,7 @@ export default defineConfig({
 	testDir: '.',
 	outputDir: '../../test-results/browser',
 	// Two cores: more workers only make timings wander.
-	workers: process.env.CI ? 1 : 2,
+	workers: 2,
 	fullyParallel: true,
 	timeout: 60_000,
 	expect: { timeout: 10_000 },
