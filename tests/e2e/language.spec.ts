@@ -40,11 +40,17 @@ test('German is chosen in the help, kept, and everything that stood there follow
 	await expect(page.getByRole('button', { name: 'Sicherungsautomat', exact: true })).toBeVisible();
 	await expectClean(page);
 
-	const shown = () => page.evaluate(() => document.body.innerText.replace(/\s+/g, ' '));
+	const shown = () =>
+		page.evaluate(() =>
+			[...document.querySelectorAll<HTMLElement>('header, section')]
+				.map((part) => part.innerText)
+				.join(' ')
+				.replace(/\s+/g, ' ')
+		);
 	const switched = await shown();
 	await page.reload();
 	await expect(page.getByRole('region', { name: 'Befunde' })).toContainText(/\d,\d+ m\b/);
-	// What was switched is word for word what is loaded so, but for the message of the last step.
+	// What was switched is word for word what is loaded so; the status line below tells of the last step and is left out.
 	const words = (text: string) =>
 		text
 			.split(' ')
@@ -76,7 +82,7 @@ test('feet, inches and degrees Fahrenheit: findings, fields and figures follow, 
 	expect(await page.evaluate(() => window.wireworthy!.diagramText())).toBe(before);
 
 	// A field takes either unit, whichever it shows.
-	await app.select('conductor:C2+');
+	await app.finding('C2+ (4 AWG').first().getByRole('button').first().click();
 	const length = app.details.getByLabel('Length, one way');
 	await expect(length).toBeVisible();
 	await expect(app.details.getByText('ft', { exact: true })).toBeVisible();
