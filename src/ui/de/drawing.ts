@@ -15,6 +15,7 @@ export const drawingKeyDe: Translation<typeof drawingKeyTexts> = {
 	areaKey: 'Bereich zeichnen',
 	rerouteKey: 'Ausgewählte Leiter neu führen, oder alle',
 	group: 'Gruppieren',
+	keys: { duplicate: 'Strg D', group: 'Strg G', ungroup: 'Strg Umschalt G', lock: 'Strg L' },
 	ungroup: 'Gruppe auflösen',
 	lock: 'Sperren',
 	unlock: 'Entsperren',

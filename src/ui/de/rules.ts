@@ -220,6 +220,14 @@ export const RULE_WORDS: Readonly<Record<string, { readonly title: string; reado
 		title: 'Ein Wechselrichter behält seine Spannung unter Last',
 		why: 'Was unterwegs verloren geht, bringt seine Abschaltspannung näher: er geht bei halb voller Batterie aus, oder bei jedem anlaufenden Motor.'
 	},
+	'converter-feeds-itself': {
+		title: 'Was einen Wandler speist, sind nicht nur Wandler',
+		why: 'Ein Wandler gibt ab, was er aufnimmt, weniger seine Verluste. Aus seinem eigenen Ausgang gespeist, oder in einem Ring von Wandlern, gibt er nichts.'
+	},
+	'load-in-no-case': {
+		title: 'Jeder Verbraucher ist in einem dauernden Betriebsfall eingeschaltet',
+		why: 'Ströme, Spannungsfall und Sicherungslasten sind die der Betriebsfälle. Ein Verbraucher, der in keinem eingeschaltet ist, ist gezeichnet, aber nie mitgerechnet.'
+	},
 	'charging-drop': {
 		title: 'Die Spannung eines Ladegeräts erreicht die Batterie',
 		why: 'Ein Ladegerät regelt die Spannung an seinen Klemmen: was unterwegs verloren geht, hält es für eine volle Batterie, und die Ladung endet nie.'

@@ -13,6 +13,7 @@ export const drawingKeyTexts = catalogue('drawing-keys', {
 	noteKey: 'Write a note; drag from a part to lead it there',
 	areaKey: 'Draw an area',
 	rerouteKey: 'Route the selected conductors again, or all',
+	keys: { duplicate: 'Ctrl D', group: 'Ctrl G', ungroup: 'Ctrl Shift G', lock: 'Ctrl L' },
 	group: 'Group',
 	ungroup: 'Take the group apart',
 	lock: 'Lock',
