@@ -18,7 +18,7 @@ async function visit(context: BrowserContext): Promise<Page> {
 	return page;
 }
 
-const banner = (page: Page, text: string | RegExp) => page.getByRole('alert').filter({ hasText: text });
+const banner = (page: Page, text: string | RegExp) => page.getByRole('alert').filter({ hasText: text }).first();
 
 async function renamed(page: Page, name: string): Promise<void> {
 	await title(page).fill(name);
