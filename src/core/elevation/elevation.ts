@@ -3,6 +3,7 @@ import { unionBoxes, type Box } from '#core/geometry';
 import { boundsOf, line, type Primitive } from '#core/graphics';
 import { threadNeededMm, type Layer } from '#core/studs';
 import { thread } from '#core/tables';
+import { reader } from '#core/units';
 import { blockTopMm, drawBlock, drawFuse, drawSleeve, overhangOf } from './block.ts';
 import { drawPath } from './current-path.ts';
 import { drawDimensions, drawScaleBar, type Span } from './dimensions.ts';
@@ -17,6 +18,8 @@ import { coverWords, layerDetail, seatText, seenFromText, threadWords } from './
 /** Shares of the width, in text sizes: heights at the left, labels at the right, the drawing between. */
 const NARROW = { dimensionsEm: 3.2, labels: 0.49 };
 const WIDE = { dimensionsEm: 8.2, labels: 0.5 };
+/** Thousandths of an inch take more digits than tenths of a millimetre. */
+const INCHES_EM = 0.9;
 /** The longest of what is written there. */
 const LABELS_EM = 34;
 const WIDE_FROM_EM = 44;
@@ -34,8 +37,9 @@ export function drawElevation(input: ElevationInput, room: ElevationRoom): Eleva
 	if (id === null) throw new RangeError(`Nothing is stacked in a clamp (${stack.key}).`);
 	const wide = room.widthEm >= WIDE_FROM_EM;
 	const columns = wide ? WIDE : NARROW;
+	const dimensionsEm = columns.dimensionsEm + (reader().short === 'in' ? INCHES_EM : 0);
 	const labelsEm = Math.min(LABELS_EM, room.widthEm * columns.labels);
-	const pictureEm = room.widthEm - columns.dimensionsEm - LEADER_EM - labelsEm;
+	const pictureEm = room.widthEm - dimensionsEm - LEADER_EM - labelsEm;
 
 	const directions = directionsOf(diagram, stack);
 	const nut = stack.layers.findLast(({ item }) => item.kind === 'nut');
@@ -107,7 +111,7 @@ export function drawElevation(input: ElevationInput, room: ElevationRoom): Eleva
 	const bounds = [...dimensions.words, ...bodies].reduce((box, word) => unionBoxes(box, word), rowsBox);
 	return {
 		primitives: [...shapes, ...dimensions.primitives, ...scaleBar.primitives, ...placed.primitives],
-		box: { ...bounds, minX: -left - columns.dimensionsEm * textMm, maxX: rightX },
+		box: { ...bounds, minX: -left - dimensionsEm * textMm, maxX: rightX },
 		textMm,
 		layers: placed.boxes.flatMap(({ layer, box }): DrawnLayer[] => (layer === null ? [] : [{ layer, body: bodies[layer]!, row: box }])),
 		words: [...placed.words, ...dimensions.words, ...scaleBar.words],

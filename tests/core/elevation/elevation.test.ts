@@ -1,10 +1,11 @@
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { afterEach, describe, expect, test } from 'vitest';
 import type { Diagram } from '#core/diagram';
 import { drawElevation, type Elevation, type ElevationRoom } from '#core/elevation';
 import type { Box } from '#core/geometry';
 import { buildStudy, stackCurrents } from '#core/rules';
 import { jointsOf, stackOf } from '#core/studs';
+import { PLAIN_READER, printFor } from '#core/units';
 import { circuit } from '../../support/circuit.ts';
 
 const NARROW: ElevationRoom = { widthEm: 26, heightEm: 19, rowEm: 2.2, gripEm: 1.7 };
@@ -47,10 +48,15 @@ const anyStack = fc
 	);
 
 describe('the elevation of any stack', () => {
+	afterEach(() => printFor(() => PLAIN_READER));
+
 	test.each([
-		['narrow', NARROW],
-		['wide', WIDE]
-	])('writes nothing over something else (%s)', (_, room) => {
+		['narrow', NARROW, PLAIN_READER],
+		['wide', WIDE, PLAIN_READER],
+		['narrow, in inches', NARROW, { ...PLAIN_READER, short: 'in' as const }],
+		['wide, in inches', WIDE, { ...PLAIN_READER, short: 'in' as const }]
+	])('writes nothing over something else, nor beside the picture (%s)', (_, room, reader) => {
+		printFor(() => reader);
 		fc.assert(
 			fc.property(anyStack, (diagram) => {
 				const { words, box } = drawn(diagram, 'd.L', room);
