@@ -119,7 +119,15 @@ test('a store thrown away under the open diagram gets it back', async ({ page, c
 	await first(page);
 	await renamed(page, 'Before');
 	const aside = await bystander(context);
-	await aside.evaluate(() => indexedDB.deleteDatabase('wireworthy'));
+	// Gone before the next step is written: one written while it goes would go with it.
+	await aside.evaluate(
+		() =>
+			new Promise<void>((resolve, reject) => {
+				const request = indexedDB.deleteDatabase('wireworthy');
+				request.onsuccess = () => resolve();
+				request.onerror = () => reject(request.error ?? new Error('It was not deleted.'));
+			})
+	);
 	await title(page).fill('After');
 	await expect(page.getByRole('status').filter({ hasText: 'put back' })).toBeAttached();
 	await kept(page);
