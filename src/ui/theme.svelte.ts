@@ -1,5 +1,6 @@
 /** Light, dark, or as the device says; remembered in this browser. */
 import { MediaQuery } from 'svelte/reactivity';
+import { remember, remembered } from './remember.ts';
 
 export type ThemeChoice = 'system' | 'light' | 'dark';
 const KEY = 'wireworthy-theme';
@@ -10,8 +11,9 @@ export class Theme {
 	readonly #prefersDark = new MediaQuery('(prefers-color-scheme: dark)');
 
 	constructor() {
-		const stored = remembered();
-		if (stored) this.#set(stored);
+		const stored = remembered(KEY);
+		const choice = ORDER.find((one) => one === stored);
+		if (choice) this.#set(choice);
 	}
 
 	get choice(): ThemeChoice {
@@ -26,25 +28,12 @@ export class Theme {
 	next(): void {
 		const choice = ORDER[(ORDER.indexOf(this.#choice) + 1) % ORDER.length]!;
 		this.#set(choice);
-		try {
-			localStorage.setItem(KEY, choice);
-		} catch {
-			// Storage may be forbidden; the choice then lasts as long as the page.
-		}
+		remember(KEY, choice);
 	}
 
 	#set(choice: ThemeChoice): void {
 		this.#choice = choice;
 		if (choice === 'system') delete document.documentElement.dataset.theme;
 		else document.documentElement.dataset.theme = choice;
-	}
-}
-
-function remembered(): ThemeChoice | null {
-	try {
-		const value = localStorage.getItem(KEY);
-		return ORDER.find((choice) => choice === value) ?? null;
-	} catch {
-		return null;
 	}
 }

@@ -1,5 +1,5 @@
 /** Which guided start is under way, and at which step: remembered in this browser, so that it can be left and resumed. */
-import { remember, remembered } from '../language/remember.ts';
+import { remember, remembered } from '../remember.ts';
 
 export const START_IDS = ['circuit', 'bus', 'handover'] as const;
 export type StartId = (typeof START_IDS)[number];

@@ -1,5 +1,5 @@
 /** The language of the window: chosen and remembered in this browser, or the first of the device's that is spoken here. */
-import { remember, remembered } from './remember.ts';
+import { remember, remembered } from '../remember.ts';
 
 /** As each calls itself. */
 export const LANGUAGES = { en: 'English', de: 'Deutsch' } as const;

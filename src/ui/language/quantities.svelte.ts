@@ -1,7 +1,7 @@
 /** How quantities are written and read: chosen one by one and remembered in this browser, or as is usual where the device says it is. */
 import { printFor, type Reader } from '#core/units';
 import { language } from './language.svelte.ts';
-import { remember, remembered } from './remember.ts';
+import { remember, rememberedJson } from '../remember.ts';
 
 export type Quantities = { readonly [Key in keyof Reader]: NonNullable<Reader[Key]> };
 
@@ -70,14 +70,10 @@ function usual(): Quantities {
 }
 
 function kept(): Partial<Quantities> {
-	try {
-		const value = JSON.parse(remembered(KEY) ?? '{}') as Record<string, unknown>;
-		return Object.fromEntries(
-			Object.entries(CHOICES).flatMap(([key, choices]) => ((choices as readonly unknown[]).includes(value[key]) ? [[key, value[key]]] : []))
-		);
-	} catch {
-		return {};
-	}
+	const value = (rememberedJson(KEY) ?? {}) as Record<string, unknown>;
+	return Object.fromEntries(
+		Object.entries(CHOICES).flatMap(([key, choices]) => ((choices as readonly unknown[]).includes(value[key]) ? [[key, value[key]]] : []))
+	);
 }
 
 export const quantities = new QuantityChoice();

@@ -1,18 +1,7 @@
 /** Who writes here: asked once, kept in this browser only. */
+import { remember, remembered } from '../remember.ts';
+
 const KEY = 'wireworthy-signature';
 
-export function signature(): string {
-	try {
-		return localStorage.getItem(KEY) ?? '';
-	} catch {
-		return '';
-	}
-}
-
-export function keepSignature(name: string): void {
-	try {
-		localStorage.setItem(KEY, name.trim());
-	} catch {
-		// Forbidden: it is asked again the next time.
-	}
-}
+export const signature = (): string => remembered(KEY) ?? '';
+export const keepSignature = (name: string): void => remember(KEY, name.trim());

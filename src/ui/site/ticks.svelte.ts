@@ -1,24 +1,11 @@
 /** Which steps of an assembly are done: kept in this browser by diagram, never in the diagram itself. */
+import { remember, rememberedJson } from '../remember.ts';
+
 const PREFIX = 'wireworthy-assembly:';
 
-/** Ticks are as long as the page where storage is forbidden. */
-const store = {
-	read(key: string): readonly string[] | null {
-		try {
-			const value: unknown = JSON.parse(localStorage.getItem(PREFIX + key) ?? 'null');
-			return Array.isArray(value) ? value.filter((id) => typeof id === 'string') : null;
-		} catch {
-			return null;
-		}
-	},
-	write(key: string, ids: readonly string[]): void {
-		try {
-			if (ids.length === 0) localStorage.removeItem(PREFIX + key);
-			else localStorage.setItem(PREFIX + key, JSON.stringify(ids));
-		} catch {
-			// See above.
-		}
-	}
+const ticked = (key: string): readonly string[] | null => {
+	const value = rememberedJson(PREFIX + key);
+	return Array.isArray(value) ? value.filter((id) => typeof id === 'string') : null;
 };
 
 /** What a diagram's ticks go by: its id once it is kept, and its title before its first change. */
@@ -34,7 +21,7 @@ export class Ticks {
 	constructor({ id, title }: TickedDiagram) {
 		const byTitle = `title ${title}`;
 		this.#key = id ?? byTitle;
-		this.#ids = store.read(this.#key) ?? (id === null ? null : store.read(byTitle)) ?? [];
+		this.#ids = ticked(this.#key) ?? (id === null ? null : ticked(byTitle)) ?? [];
 	}
 
 	has(step: string): boolean {
@@ -52,6 +39,6 @@ export class Ticks {
 
 	#become(ids: readonly string[]): void {
 		this.#ids = ids;
-		store.write(this.#key, ids);
+		remember(PREFIX + this.#key, ids.length === 0 ? null : JSON.stringify(ids));
 	}
 }

@@ -16,3 +16,12 @@ export function remember(key: string, value: string | null): void {
 		// See above.
 	}
 }
+
+/** What was remembered as JSON; undefined where there is none, or something else is there. It may be anything. */
+export function rememberedJson(key: string): unknown {
+	try {
+		return JSON.parse(remembered(key) ?? 'null') ?? undefined;
+	} catch {
+		return undefined;
+	}
+}
