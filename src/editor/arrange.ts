@@ -2,7 +2,7 @@
  * "Arrange for me": parts in layers along the way the current takes. What is locked, grouped, or in an area stays where
  * it was put; a block goes with the stud it sits on. The layers are worked out by ELK, in a worker of its own.
  */
-import { areaOfPart, compose, moveEach, reroute, withBlocks, type Command, type Diagram, type PartId } from '#core/diagram';
+import { areaBox, areaOfPart, compose, moveEach, reroute, withBlocks, type Command, type Diagram, type PartId } from '#core/diagram';
 import { EMPTY_BOX, boxHeight, boxWidth, inflateBox, snap, translateBox, unionBoxes, type Box, type Point } from '#core/geometry';
 import { partBox, placedTerminal } from '#core/layout';
 import { shiftToFree } from './free-place.ts';
@@ -114,12 +114,7 @@ export function arrangeCommand(diagram: Diagram, places: Places): Command | null
 		...Object.keys(diagram.parts)
 			.filter((id) => !moving.has(id))
 			.flatMap((id) => partBox(diagram, id) ?? []),
-		...Object.values(diagram.areas).map(({ at, widthMm, heightMm }) => ({
-			minX: at.x,
-			minY: at.y,
-			maxX: at.x + widthMm,
-			maxY: at.y + heightMm
-		}))
+		...Object.values(diagram.areas).map(areaBox)
 	];
 	const aside = shiftToFree([translateBox(arranged, corner)], staying, CLEAR_MM);
 	const moves: Record<PartId, Point> = {};

@@ -2,26 +2,27 @@
  * What an area says about the things in it. A part is in the smallest area around its centre; a conductor is in every
  * area where one of its ends or a bend set by hand lies, and the hottest of these counts for all of it.
  */
+import { boxContainsPoint, type Box, type Point } from '#core/geometry';
 import { has } from './ids.ts';
 import { placeOf } from './mounts.ts';
 import type { Area, AreaSpace, Conductor, Diagram, PartId } from './schema.ts';
-
-interface Place {
-	readonly x: number;
-	readonly y: number;
-}
 
 type Areas = Pick<Diagram, 'areas'>;
 
 const sizeOf = ({ widthMm, heightMm }: Area): number => widthMm * heightMm;
 
-const isInside = ({ at, widthMm, heightMm }: Area, { x, y }: Place): boolean =>
-	x >= at.x && x <= at.x + widthMm && y >= at.y && y <= at.y + heightMm;
+export const areaBox = ({ at, widthMm, heightMm }: Pick<Area, 'at' | 'widthMm' | 'heightMm'>): Box => ({
+	minX: at.x,
+	minY: at.y,
+	maxX: at.x + widthMm,
+	maxY: at.y + heightMm
+});
 
 /** The smallest area around a point, or null. */
-export function areaAt({ areas }: Areas, place: Place): Area | null {
+export function areaAt({ areas }: Areas, place: Point): Area | null {
 	let smallest: Area | null = null;
-	for (const area of Object.values(areas)) if (isInside(area, place) && (!smallest || sizeOf(area) < sizeOf(smallest))) smallest = area;
+	for (const area of Object.values(areas))
+		if (boxContainsPoint(areaBox(area), place) && (!smallest || sizeOf(area) < sizeOf(smallest))) smallest = area;
 	return smallest;
 }
 

@@ -91,13 +91,8 @@ export function renamed(diagram: Pick<Diagram, 'parts' | 'conductors' | 'areas' 
 /** Copies of a group are a group of their own. */
 function regrouped(diagram: Pick<Diagram, 'parts' | 'areas' | 'notes'>, { parts }: Fragment): (part: Part) => { group?: string } {
 	const fresh = new Map<string, string>();
-	let taken = { ...diagram.parts };
-	for (const part of Object.values(parts)) {
-		if (part.group === undefined || fresh.has(part.group)) continue;
-		const group = freshGroup({ ...diagram, parts: taken });
-		fresh.set(part.group, group);
-		taken = { ...taken, [`+${group}`]: { ...part, group } };
-	}
+	for (const { group } of Object.values(parts))
+		if (group !== undefined && !fresh.has(group)) fresh.set(group, freshGroup(diagram, fresh.values()));
 	return ({ group }) => (group === undefined ? {} : { group: fresh.get(group)! });
 }
 

@@ -37,9 +37,9 @@ export function isLockedIn(diagram: Diagram, key: ItemKey): boolean {
 	return Object.hasOwn(record, id) && record[id]!.locked === true;
 }
 
-/** A name no group has. */
-export function freshGroup({ parts, areas, notes }: Grouped): string {
-	const taken = new Set([...Object.values(parts), ...Object.values(areas), ...Object.values(notes)].map(({ group }) => group));
+/** A name no group has. @param more names that are taken as well */
+export function freshGroup({ parts, areas, notes }: Grouped, more: Iterable<string> = []): string {
+	const taken = new Set([...[parts, areas, notes].flatMap((record) => Object.values(record).map(({ group }) => group)), ...more]);
 	let number = 1;
 	while (taken.has(`G${number}`)) number += 1;
 	return `G${number}`;

@@ -38,7 +38,7 @@ export {
 	type Waiver
 } from './schema.ts';
 export { emptyDiagram, newConductor } from './empty.ts';
-export { airAroundC, areaAt, areaOfPart, spacesOfPart, surroundingsOf, type Surroundings } from './areas.ts';
+export { airAroundC, areaAt, areaBox, areaOfPart, spacesOfPart, surroundingsOf, type Surroundings } from './areas.ts';
 export { freshGroup, groupOf, isLockedIn, membersOf, withGroups } from './groups.ts';
 export { freshId } from './ids.ts';
 export { nextLabel } from './labels.ts';

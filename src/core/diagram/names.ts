@@ -15,6 +15,9 @@ export function conductorName(diagram: Diagram, id: string): string {
 	return `the unlabelled conductor from ${partName(diagram, conductor.from.part)} to ${partName(diagram, conductor.to.part)}`;
 }
 
+/** Of an area that is there. */
+export const areaName = ({ areas }: Diagram, id: string): string => areas[id]!.label || 'the area';
+
 /** "1 part", "3 parts". */
 export const count = (number: number, noun: string): string => `${number} ${noun}${number === 1 ? '' : 's'}`;
 

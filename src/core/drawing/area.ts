@@ -1,6 +1,6 @@
 /** An area: under everything, tinted by what is asked of the things in it, with its name in the corner. */
-import { itemKey, type Area } from '#core/diagram';
-import { unionBoxes, type Box } from '#core/geometry';
+import { areaBox, itemKey, type Area } from '#core/diagram';
+import { unionBoxes } from '#core/geometry';
 import { boundsOf, boxRect, text, type Paint, type Primitive } from '#core/graphics';
 import type { DrawnItem } from './types.ts';
 
@@ -27,13 +27,6 @@ const PAINTS: readonly (readonly [Area['spaces'][number], Paint])[] = [
 	['wet', 'negative'],
 	['sleeping', 'note']
 ];
-
-export const areaBox = ({ at, widthMm, heightMm }: Pick<Area, 'at' | 'widthMm' | 'heightMm'>): Box => ({
-	minX: at.x,
-	minY: at.y,
-	maxX: at.x + widthMm,
-	maxY: at.y + heightMm
-});
 
 /** "engine space, 60 °C"; empty for an ordinary place. */
 export const areaWords = ({ spaces, ambientC }: Pick<Area, 'spaces' | 'ambientC'>): string =>

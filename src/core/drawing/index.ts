@@ -4,7 +4,7 @@ export { composeScene, conductorPoles, sceneComposer, type ComposeOptions } from
 export { thumbnails } from './thumbnail.ts';
 export { routeRequests } from './route-requests.ts';
 export { insulationColour, type Insulation, type Use } from './colours.ts';
-export { areaBox, areaWords, drawArea } from './area.ts';
+export { areaWords, drawArea } from './area.ts';
 export { drawNote, noteBox } from './note.ts';
 export { underlayBox } from './underlay.ts';
 export { drawPart } from './part.ts';

@@ -8,7 +8,7 @@ import { count, firstReason } from '../names.ts';
 import { repair } from '../repair.ts';
 import { PointSchema } from '../schema.ts';
 import { terminalRef } from '../stud-key.ts';
-import { DRAWING_LIMIT_MM, insideDrawing } from './limits.ts';
+import { edgeReason } from './limits.ts';
 
 /**
  * Pastes a piece of a diagram, moved by an offset. Ids and labels already in use are renewed; `insertedIds` tells
@@ -37,11 +37,7 @@ export const insertFragment = defineCommand({
 			...lugs.map((id) =>
 				has(conductors, id) ? null : `What was copied is incomplete: it names a conductor "${id}" that was not copied.`
 			),
-			...places.map(({ x, y }) =>
-				insideDrawing({ x: x + by.x, y: y + by.y })
-					? null
-					: `There it would be beyond the edge of the drawing, which reaches ${DRAWING_LIMIT_MM / 1000} m each way.`
-			),
+			edgeReason(places, 'There it would be', by),
 			// What would be mended when the diagram is read again would cost its steps of undo then.
 			...repair({ ...emptyDiagram(), ...fragment }).notes.map((note) => `What was copied is damaged. ${note}`)
 		]);

@@ -1,9 +1,6 @@
 import * as z from 'zod';
 import { defineCommand } from '../command.ts';
-import { firstReason, missingArea, missingConductor, missingNote, missingPart, missingUnderlay } from '../names.ts';
-import { Id } from '../schema.ts';
-
-const ids = z.array(Id).default([]);
+import { countSeveral, ids, missingAmong, severalIn } from './several.ts';
 
 /** Keeps things where they are, or lets them be moved again. */
 export const lockItems = defineCommand({
@@ -13,27 +10,11 @@ export const lockItems = defineCommand({
 
 	label: ({ locked }) => (locked ? 'lock what is selected' : 'unlock what is selected'),
 
-	refuse(diagram, { parts, conductors, areas, notes, underlays, locked }) {
-		if (parts.length + conductors.length + areas.length + notes.length + underlays.length === 0)
-			return `Nothing is selected to ${locked ? 'lock' : 'unlock'}.`;
-		return firstReason([
-			...parts.map((id) => missingPart(diagram, id)),
-			...conductors.map((id) => missingConductor(diagram, id)),
-			...areas.map((id) => missingArea(diagram, id)),
-			...notes.map((id) => missingNote(diagram, id)),
-			...underlays.map((id) => missingUnderlay(diagram, id))
-		]);
-	},
+	refuse: (diagram, { locked, ...things }) =>
+		countSeveral(things) === 0 ? `Nothing is selected to ${locked ? 'lock' : 'unlock'}.` : missingAmong(diagram, things),
 
-	apply(draft, { parts, conductors, areas, notes, underlays, locked }) {
-		const things = [
-			...parts.map((id) => draft.parts[id]!),
-			...conductors.map((id) => draft.conductors[id]!),
-			...areas.map((id) => draft.areas[id]!),
-			...notes.map((id) => draft.notes[id]!),
-			...underlays.map((id) => draft.underlays[id]!)
-		];
-		for (const thing of things) {
+	apply(draft, { locked, ...things }) {
+		for (const thing of severalIn(draft, things)) {
 			if (locked) thing.locked = true;
 			else delete thing.locked;
 		}

@@ -6,7 +6,7 @@ import { has } from '../ids.ts';
 import { hostsOf } from '../mounts.ts';
 import { count, firstReason, lockedParts, missingPart, partName } from '../names.ts';
 import { Id, PointSchema, type Diagram } from '../schema.ts';
-import { DRAWING_LIMIT_MM, insideDrawing } from './limits.ts';
+import { edgeReason } from './limits.ts';
 
 /**
  * Moves each part by an offset of its own: aligning, distributing, arranging. Bends set by hand go along where both
@@ -27,9 +27,7 @@ export const moveEach = defineCommand({
 		firstReason([
 			...Object.keys(moves).flatMap((id) => [missingPart(diagram, id), mountedReason(diagram, id)]),
 			lockedParts(diagram, Object.keys(moves)),
-			placesAfter(diagram, moves).every(insideDrawing)
-				? null
-				: `That is beyond the edge of the drawing, which reaches ${DRAWING_LIMIT_MM / 1000} m each way.`
+			edgeReason(placesAfter(diagram, moves), 'That is')
 		]),
 
 	apply(draft, { moves }) {

@@ -5,7 +5,7 @@ import { has } from '../ids.ts';
 import { conductorsAmong, hostsOf } from '../mounts.ts';
 import { count, firstReason, lockedParts, missingPart, partName } from '../names.ts';
 import { Id, PointSchema } from '../schema.ts';
-import { DRAWING_LIMIT_MM, insideDrawing } from './limits.ts';
+import { edgeReason } from './limits.ts';
 
 /**
  * Moves parts by one offset. Blocks on their studs follow by themselves, so a block named beside its host is not
@@ -28,9 +28,7 @@ export const moveParts = defineCommand({
 			return `${partName(diagram, block)} sits on a stud of ${partName(diagram, host)} and moves with it. Take it off the stud first.`;
 		}
 		const places = [...parts.map((id) => diagram.parts[id]!.at), ...bendsAmong(diagram, parts)];
-		return places.every(({ x, y }) => insideDrawing({ x: x + by.x, y: y + by.y }))
-			? null
-			: `That is beyond the edge of the drawing, which reaches ${DRAWING_LIMIT_MM / 1000} m each way.`;
+		return edgeReason(places, 'That is', by);
 	},
 
 	apply(draft, { parts, by }) {

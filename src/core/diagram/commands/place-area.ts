@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { defineCommand } from '../command.ts';
-import { lockedReason, missingArea } from '../names.ts';
+import { areaName, lockedReason, missingArea } from '../names.ts';
 import { AreaSchema, Id } from '../schema.ts';
 
 const { at, widthMm, heightMm } = AreaSchema.shape;
@@ -13,8 +13,7 @@ export const placeArea = defineCommand({
 
 	label: () => 'change the size of an area',
 
-	refuse: (diagram, { area }) =>
-		missingArea(diagram, area) ?? lockedReason(diagram.areas[area]!.locked ? [diagram.areas[area]!.label || 'the area'] : []),
+	refuse: (diagram, { area }) => missingArea(diagram, area) ?? lockedReason(diagram.areas[area]!.locked ? [areaName(diagram, area)] : []),
 
 	apply(draft, { area, ...place }) {
 		Object.assign(draft.areas[area]!, { ...place, at: { ...place.at } });

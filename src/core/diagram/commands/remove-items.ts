@@ -2,10 +2,9 @@ import * as z from 'zod';
 import { defineCommand } from '../command.ts';
 import { has } from '../ids.ts';
 import { placeOf } from '../mounts.ts';
-import { count, firstReason, missingArea, missingConductor, missingNote, missingPart, missingUnderlay } from '../names.ts';
-import { Id } from '../schema.ts';
 import { takeOff } from '../stack.ts';
 import { terminalRef } from '../stud-key.ts';
+import { countSeveral, ids, missingAmong, severalText } from './several.ts';
 
 /**
  * Deletes parts and conductors and everything that would hang in the air without them: conductors on a deleted
@@ -15,35 +14,11 @@ import { terminalRef } from '../stud-key.ts';
 export const removeItems = defineCommand({
 	name: 'remove-items',
 
-	args: z.strictObject({
-		parts: z.array(Id).default([]),
-		conductors: z.array(Id).default([]),
-		areas: z.array(Id).default([]),
-		notes: z.array(Id).default([]),
-		underlays: z.array(Id).default([])
-	}),
+	args: z.strictObject({ parts: ids, conductors: ids, areas: ids, notes: ids, underlays: ids }),
 
-	label({ parts, conductors, areas, notes, underlays }) {
-		const counts = [
-			[parts, 'part'],
-			[conductors, 'conductor'],
-			[areas, 'area'],
-			[notes, 'note'],
-			[underlays, 'picture']
-		] as const;
-		return `delete ${counts.flatMap(([ids, noun]) => (ids.length > 0 ? [count(ids.length, noun)] : [])).join(' and ')}`;
-	},
+	label: (things) => `delete ${severalText(things)}`,
 
-	refuse(diagram, { parts, conductors, areas, notes, underlays }) {
-		if (parts.length + conductors.length + areas.length + notes.length + underlays.length === 0) return 'Nothing is selected to delete.';
-		return firstReason([
-			...parts.map((id) => missingPart(diagram, id)),
-			...conductors.map((id) => missingConductor(diagram, id)),
-			...areas.map((id) => missingArea(diagram, id)),
-			...notes.map((id) => missingNote(diagram, id)),
-			...underlays.map((id) => missingUnderlay(diagram, id))
-		]);
-	},
+	refuse: (diagram, things) => (countSeveral(things) === 0 ? 'Nothing is selected to delete.' : missingAmong(diagram, things)),
 
 	apply(draft, { parts, conductors, areas, notes, underlays }) {
 		const gone = new Set(parts);

@@ -4,7 +4,7 @@ import { has } from '../ids.ts';
 import { conductorsAmong, hostsOf } from '../mounts.ts';
 import { count, firstReason, lockedParts, missingPart } from '../names.ts';
 import { Id, type Diagram, type Rotation } from '../schema.ts';
-import { DRAWING_LIMIT_MM, insideDrawing } from './limits.ts';
+import { edgeReason } from './limits.ts';
 
 interface Place {
 	x: number;
@@ -28,9 +28,10 @@ export const rotateParts = defineCommand({
 		if (held !== null) return held;
 		const centre = middle(diagram, parts);
 		const places = [...standing(diagram, parts).map((id) => diagram.parts[id]!.at), ...bendsAmong(diagram, parts)];
-		return places.every((place) => insideDrawing(turned(place, centre, quarterTurns)))
-			? null
-			: `Turned, that would be beyond the edge of the drawing, which reaches ${DRAWING_LIMIT_MM / 1000} m each way.`;
+		return edgeReason(
+			places.map((place) => turned(place, centre, quarterTurns)),
+			'Turned, that would be'
+		);
 	},
 
 	apply(draft, { parts, quarterTurns }) {
