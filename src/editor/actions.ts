@@ -1,12 +1,11 @@
 /** What keys, menus and buttons do with the selection. Each is one undo step, or a refusal in words. */
 import {
-	compose,
+	idsByKind,
 	insertedIds,
 	insertFragment,
 	itemKey,
 	isLockedIn,
-	moveFrames,
-	moveParts,
+	moveItems,
 	removeItems,
 	rotateParts,
 	fragmentOf,
@@ -20,7 +19,6 @@ import type { Editor } from './editor.svelte.ts';
 import { bodiesIn, shiftToFree } from './free-place.ts';
 import { messages } from './messages.ts';
 import { GRID_MM } from './new-part.ts';
-import { selectedIds } from './selection.ts';
 
 /** Where copies are tried first. */
 const BESIDE: Point = { x: 4 * GRID_MM, y: 4 * GRID_MM };
@@ -31,10 +29,8 @@ const CLEAR_MM = 20;
 export function deleteSelection(editor: Editor): void {
 	const { diagram, selection } = editor;
 	if ([...selection].some((key) => isLockedIn(diagram, key))) return editor.refuse(drawingMessages.lockedDelete);
-	const { parts, conductors, areas, notes, underlays } = selectedIds(selection);
-	editor.run(
-		removeItems({ parts: [...parts], conductors: [...conductors], areas: [...areas], notes: [...notes], underlays: [...underlays] })
-	);
+	const { studs: _, ...things } = idsByKind(selection);
+	editor.run(removeItems(things));
 }
 
 export function selectAll(editor: Editor): void {
@@ -49,27 +45,20 @@ export function selectAll(editor: Editor): void {
 
 /** Moves the selected parts, areas, notes and pictures by steps of the grid; steps in quick succession are one undo step. */
 export function nudge(editor: Editor, steps: Point, stepMm: number = GRID_MM): void {
-	const { parts, areas, notes, underlays } = selectedIds(editor.selection);
-	const by = { x: steps.x * stepMm, y: steps.y * stepMm };
-	const hasFrames = areas.length + notes.length + underlays.length > 0;
-	const commands = [
-		...(parts.length > 0 ? [moveParts({ parts: [...parts], by })] : []),
-		...(hasFrames ? [moveFrames({ areas: [...areas], notes: [...notes], underlays: [...underlays], by })] : [])
-	];
-	const [first] = commands;
-	if (!first) return editor.refuse(messages.nothingToMove);
-	editor.run(commands.length > 1 ? compose(first.label, commands) : first, { group: 'nudge' });
+	const command = moveItems(idsByKind(editor.selection), { x: steps.x * stepMm, y: steps.y * stepMm });
+	if (!command) return editor.refuse(messages.nothingToMove);
+	editor.run(command, { group: 'nudge' });
 }
 
 export function turn(editor: Editor, quarterTurns: 1 | -1 = 1): void {
-	const { parts } = selectedIds(editor.selection);
+	const { parts } = idsByKind(editor.selection);
 	if (parts.length === 0) return editor.refuse(messages.nothingToTurn);
-	editor.run(rotateParts({ parts: [...parts], quarterTurns }));
+	editor.run(rotateParts({ parts, quarterTurns }));
 }
 
 /** The selected parts as text, or null (said to the user) when no part is selected. */
 export function copyText(editor: Editor): string | null {
-	const { parts } = selectedIds(editor.selection);
+	const { parts } = idsByKind(editor.selection);
 	if (parts.length === 0) {
 		editor.refuse(messages.nothingToCopy);
 		return null;
@@ -79,7 +68,7 @@ export function copyText(editor: Editor): string | null {
 }
 
 export function duplicate(editor: Editor): readonly ItemKey[] {
-	const { parts } = selectedIds(editor.selection);
+	const { parts } = idsByKind(editor.selection);
 	if (parts.length === 0) {
 		editor.refuse(messages.nothingToCopy);
 		return [];

@@ -1,10 +1,9 @@
 /** Setting the selected parts in line, or at equal distances: one step, and what is locked or mounted stays. */
-import { hostsOf, moveEach, type PartId } from '#core/diagram';
+import { hostsOf, idsByKind, moveEach, type PartId } from '#core/diagram';
 import { alignBoxes, distributeBoxes, type AlignTo, type Box, type DistributeAlong, type Point } from '#core/geometry';
 import { partBox } from '#core/layout';
 import { drawingMessages } from './drawing-messages.ts';
 import type { Editor } from './editor.svelte.ts';
-import { selectedIds } from './selection.ts';
 
 export function align(editor: Editor, to: AlignTo): void {
 	arrange(editor, 2, 'align', (boxes) => alignBoxes(boxes, to));
@@ -30,5 +29,5 @@ function arrange(
 
 /** The selected parts, a block on a stud by what carries it. */
 function standing({ diagram, selection }: Editor): PartId[] {
-	return [...new Set(selectedIds(selection).parts.map((id) => hostsOf(diagram, id).at(-1) ?? id))];
+	return [...new Set(idsByKind(selection).parts.map((id) => hostsOf(diagram, id).at(-1) ?? id))];
 }

@@ -1,7 +1,6 @@
 /** What the user is doing: the diagram being edited, its history, selection, tool and check. Runes, no markup. */
 export { Editor, type EditorOptions, type Message, type Resumed, type StepListener } from './editor.svelte.ts';
 export { SELECT } from './tool.ts';
-export { selectedIds, type Selected } from './selection.ts';
 export { copyText, deleteSelection, duplicate, nudge, pasteText, selectAll, turn } from './actions.ts';
 export { align, distribute } from './align.ts';
 export { arrangeCommand, arrangeGraph, freeParts, type ArrangeGraph, type Places } from './arrange.ts';

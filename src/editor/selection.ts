@@ -1,5 +1,5 @@
 /** Which things of a diagram a set of item keys still names. */
-import { parseItemKey, terminalRef, type ConductorId, type Diagram, type ItemKey, type PartId, type StudKey } from '#core/diagram';
+import { parseItemKey, terminalRef, type Diagram, type ItemKey } from '#core/diagram';
 
 export const NOTHING: ReadonlySet<ItemKey> = new Set();
 
@@ -18,24 +18,3 @@ export function pruned(diagram: Diagram, selection: ReadonlySet<ItemKey>): Reado
 }
 
 export const selectionOf = (diagram: Diagram, keys: Iterable<ItemKey>): ReadonlySet<ItemKey> => pruned(diagram, new Set(keys));
-
-export interface Selected {
-	readonly parts: readonly PartId[];
-	readonly conductors: readonly ConductorId[];
-	readonly studs: readonly StudKey[];
-	readonly areas: readonly string[];
-	readonly notes: readonly string[];
-	readonly underlays: readonly string[];
-}
-
-export function selectedIds(selection: ReadonlySet<ItemKey>): Selected {
-	const of = (wanted: string) => [...selection].map(parseItemKey).flatMap(({ kind, id }) => (kind === wanted ? [id] : []));
-	return {
-		parts: of('part'),
-		conductors: of('conductor'),
-		studs: of('stud'),
-		areas: of('area'),
-		notes: of('note'),
-		underlays: of('underlay')
-	};
-}

@@ -3,12 +3,14 @@
  * always one command at the end, and the preview shows exactly what that command would do.
  */
 import {
-	compose,
+	idsByKind,
 	itemKey,
 	mountBlock,
+	moveItems,
 	moveParts,
 	parseItemKey,
 	terminalRef,
+	together,
 	unmountBlock,
 	withBlocks,
 	type Command,
@@ -17,7 +19,6 @@ import {
 } from '#core/diagram';
 import { EMPTY_BOX, distance, snapPoint, unionBoxes, type Box, type Point } from '#core/geometry';
 import { partBox } from '#core/layout';
-import { movedFrames } from './frames.ts';
 import type { Press } from '../pointer.ts';
 import { isFarOut } from '../pick.ts';
 import type { StudPlace } from '../scene-index.ts';
@@ -125,6 +126,6 @@ function moved(
 		return unmountBlock({ block: id, at: snapPoint(standingAt(diagram, id, { x: centre.x + by.x, y: centre.y + by.y }), pitchOf(desk)) });
 	});
 	if (free.length > 0) commands.unshift(moveParts({ parts: free, by }));
-	commands.push(...movedFrames(beside, by));
-	return commands.length === 1 ? commands[0]! : compose(commands[0]!.label, commands);
+	const frames = moveItems({ ...idsByKind(beside), parts: [] }, by);
+	return together(frames ? [...commands, frames] : commands);
 }

@@ -1,10 +1,11 @@
 /** Pulling an edge or a corner of an area, or the right edge of a note. */
-import { editNote, parseItemKey, placeArea, type Command, type ItemKey } from '#core/diagram';
-import { snap, type Box } from '#core/geometry';
+import { editNote, parseItemKey, placeArea, type ItemKey } from '#core/diagram';
+import { boxHeight, boxWidth, snap, type Box } from '#core/geometry';
+import { sizeText, tenthsText } from '#core/units';
 import type { Grip } from '../frames.ts';
 import { pitchOf } from '../snapping.ts';
 import type { Desk, Drag } from '../tools/tool.ts';
-import { toDrawing } from '../viewport.ts';
+import { dragCommand } from './command.ts';
 
 const LEAST_MM = 20;
 const LEAST_NOTE_MM = 40;
@@ -12,32 +13,20 @@ const LEAST_NOTE_MM = 40;
 export function dragGrip(desk: Desk, key: ItemKey, grip: Grip): Drag {
 	const { kind, id } = parseItemKey(key);
 	const frame = desk.index.scene.items.get(key)!.frame!;
-	let command: Command | null = null;
-	const leave = (): void => {
-		desk.preview(null);
-		desk.lay({ tag: null });
-	};
-	return {
-		move(press) {
-			const pointer = toDrawing(desk.view, press.at);
-			const pitch = press.keys.alt ? 0 : pitchOf(desk);
-			const box = pulled(frame, grip, { x: snap(pointer.x, pitch), y: snap(pointer.y, pitch) });
-			const [widthMm, heightMm] = [box.maxX - box.minX, box.maxY - box.minY];
-			command =
-				kind === 'area'
-					? placeArea({ area: id, at: { x: box.minX, y: box.minY }, widthMm, heightMm })
-					: editNote({ note: id, set: { widthMm: Math.min(2000, Math.max(LEAST_NOTE_MM, widthMm)) } });
-			const refused = desk.preview(command);
-			if (refused !== null) command = null;
-			const size = kind === 'area' ? `${Math.round(widthMm)} × ${Math.round(heightMm)} mm` : `${Math.round(widthMm)} mm`;
-			desk.lay({ hover: null, tag: { at: pointer, text: refused ?? size, tone: refused === null ? 'plain' : 'bad' } });
-		},
-		end() {
-			if (command) desk.host.run(command);
-			leave();
-		},
-		cancel: leave
-	};
+	return dragCommand(desk, (pointer, press) => {
+		const pitch = press.keys.alt ? 0 : pitchOf(desk);
+		const box = pulled(frame, grip, { x: snap(pointer.x, pitch), y: snap(pointer.y, pitch) });
+		const [widthMm, heightMm] = [boxWidth(box), boxHeight(box)];
+		return kind === 'area'
+			? {
+					command: placeArea({ area: id, at: { x: box.minX, y: box.minY }, widthMm, heightMm }),
+					says: sizeText(Math.round(widthMm), Math.round(heightMm))
+				}
+			: {
+					command: editNote({ note: id, set: { widthMm: Math.min(2000, Math.max(LEAST_NOTE_MM, widthMm)) } }),
+					says: tenthsText(Math.round(widthMm))
+				};
+	});
 }
 
 /** No smaller than can be seen; the opposite edge stays. */

@@ -1,36 +1,16 @@
 /** Pushing a straight piece of a conductor sideways: the route is then kept by hand. */
-import { parseItemKey, setBends, type Command, type ItemKey } from '#core/diagram';
+import { parseItemKey, setBends, type ItemKey } from '#core/diagram';
 import { distance, pointBetween, simplifyOrthogonal, snap, type Point } from '#core/geometry';
 import { GRID_MM } from '../theme.ts';
-import type { Press } from '../pointer.ts';
 import type { Desk, Drag } from '../tools/tool.ts';
-import { toDrawing } from '../viewport.ts';
+import { dragCommand } from './command.ts';
 
 const STUB_MM = 15;
 
 export function dragSegment(desk: Desk, key: ItemKey, segment: number): Drag {
 	const route = desk.index.scene.items.get(key)!.route!;
-	const { id } = parseItemKey(key);
-	let command: Command | null = null;
-	const leave = (): void => {
-		desk.preview(null);
-		desk.lay({ tag: null });
-	};
-	desk.cursor('move');
-	return {
-		move(press: Press) {
-			const pointer = toDrawing(desk.view, press.at);
-			command = setBends({ conductor: id, bends: pushed(route, segment, pointer) });
-			const refused = desk.preview(command);
-			if (refused !== null) command = null;
-			desk.lay({ hover: null, tag: refused === null ? null : { at: pointer, text: refused, tone: 'bad' } });
-		},
-		end() {
-			if (command) desk.host.run(command);
-			leave();
-		},
-		cancel: leave
-	};
+	const conductor = parseItemKey(key).id;
+	return dragCommand(desk, (pointer) => ({ command: setBends({ conductor, bends: pushed(route, segment, pointer) }) }), 'move');
 }
 
 /**

@@ -1,6 +1,7 @@
 /** Lines and distances while something is moved: thin, over everything, gone when it is let go. */
 import type { Guide, Point } from '#core/geometry';
 import type { Palette } from '#core/graphics';
+import { tenthsText } from '#core/units';
 import { toScreen, type View } from '../viewport.ts';
 import { FONT } from './painter.ts';
 
@@ -74,7 +75,7 @@ function paintGap(context: GuideContext, { axis, at, from, to }: Guide, view: Vi
 }
 
 /** Whole millimetres: nobody drills to a tenth from a drawing. */
-const distanceText = (mm: number): string => `${Math.round(mm)} mm`;
+const distanceText = (mm: number): string => tenthsText(Math.round(mm));
 
 function write(context: GuideContext, { x, y }: Point, text: string, palette: Palette): void {
 	context.font = `600 11px ${FONT}`;

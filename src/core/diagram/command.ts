@@ -67,6 +67,10 @@ export function compose(label: string, commands: readonly Command[]): Command {
 	};
 }
 
+/** Commands as one step that is called after the first; the only one as it is, null of none. */
+export const together = (commands: readonly Command[]): Command | null =>
+	commands.length > 1 ? compose(commands[0]!.label, commands) : (commands[0] ?? null);
+
 export interface Change {
 	readonly diagram: Diagram;
 	readonly patches: readonly Patch[];

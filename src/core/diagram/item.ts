@@ -10,3 +10,15 @@ export function parseItemKey(key: ItemKey): { kind: ItemKind; id: string } {
 	const colon = key.indexOf(':');
 	return { kind: key.slice(0, colon) as ItemKind, id: key.slice(colon + 1) };
 }
+
+/** Ids by the record of the diagram they stand in; of studs their keys. */
+export type IdsByKind = Record<`${ItemKind}s`, string[]>;
+
+export function idsByKind(keys: Iterable<ItemKey>): IdsByKind {
+	const ids: IdsByKind = { parts: [], conductors: [], studs: [], areas: [], notes: [], underlays: [] };
+	for (const key of keys) {
+		const { kind, id } = parseItemKey(key);
+		ids[`${kind}s`].push(id);
+	}
+	return ids;
+}

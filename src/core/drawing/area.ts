@@ -2,6 +2,7 @@
 import { areaBox, itemKey, type Area } from '#core/diagram';
 import { unionBoxes } from '#core/geometry';
 import { boundsOf, boxRect, text, type Paint, type Primitive } from '#core/graphics';
+import { celsiusText } from '#core/units';
 import type { DrawnItem } from './types.ts';
 
 const LABEL_MM = 22;
@@ -30,7 +31,7 @@ const PAINTS: readonly (readonly [Area['spaces'][number], Paint])[] = [
 
 /** "engine space, 60 °C"; empty for an ordinary place. */
 export const areaWords = ({ spaces, ambientC }: Pick<Area, 'spaces' | 'ambientC'>): string =>
-	[...spaces.map((space) => WORDS[space]), ...(ambientC === null ? [] : [`${ambientC} °C`])].join(', ');
+	[...spaces.map((space) => WORDS[space]), ...(ambientC === null ? [] : [celsiusText(ambientC)])].join(', ');
 
 export function drawArea(id: string, area: Area): DrawnItem {
 	const frame = areaBox(area);

@@ -56,6 +56,10 @@ export const millimetresText = (mm: number, digits = 3): string =>
 /** The same to a tenth of a millimetre. */
 export const tenthsText = (mm: number): string => (reader().short === 'in' ? `${inchDigits(mm)} in` : `${roundedText(mm, 1)} mm`);
 
+/** Width and height: "120 × 90 mm", "4.72 × 3.54 in". */
+export const sizeText = (widthMm: number, heightMm: number): string =>
+	`${tenthsText(widthMm).replace(/ \S+$/, '')} × ${tenthsText(heightMm)}`;
+
 /** Always two or three decimals, as on a calliper; a length off the tape has one at most (`feetText`). */
 const inchDigits = (mm: number): string => fixedText(inchesFromMillimetres(mm), Math.abs(mm) < 25 ? 3 : 2);
 

@@ -27,6 +27,7 @@ export {
 	ohmsText,
 	percentText,
 	roundedText,
+	sizeText,
 	tenthsText,
 	voltsText,
 	wattsText

@@ -23,7 +23,6 @@ export const ownPartsDe: Translation<typeof ownPartTexts> = {
 		titleNew: 'Ein Teil machen',
 		titleEdit: (name) => `${name} ändern`,
 		previewOf: (name, studs) => `Zeichnung von ${name} mit ${count(studs, 'Bolzen oder Klemme', 'Bolzen und Klemmen')}`,
-		size: (width, height) => `${width} × ${height} mm`,
 		kind: 'Beginnen mit',
 		kindHint: 'Bolzen und Werte für den Anfang; alles lässt sich ändern.',
 		starts: {

@@ -21,7 +21,6 @@ export const ownPartTexts = catalogue('own-parts', {
 		titleNew: 'Make a part',
 		titleEdit: (name: string) => `Change ${name}`,
 		previewOf: (name: string, studs: number) => `Drawing of ${name} with ${count(studs, 'stud or clamp', 'studs and clamps')}`,
-		size: (width: number, height: number) => `${width} × ${height} mm`,
 		kind: 'Begin with',
 		kindHint: 'Studs and figures to start from; all can be changed.',
 		starts: {

@@ -1,9 +1,12 @@
-import { describe, expect, test } from 'vitest';
+import { afterEach, describe, expect, test } from 'vitest';
 import { composeScene, sceneComposer } from '#core/drawing';
 import { boxContainsBox } from '#core/geometry';
 import { boundsOf } from '#core/graphics';
 import type { Diagram } from '#core/diagram';
+import { PLAIN_READER, printFor } from '#core/units';
 import { circuit } from '../../support/circuit.ts';
+
+afterEach(() => printFor(() => PLAIN_READER));
 
 const base = circuit({ E1: ['load', {}, { at: { x: 500, y: 500 } }] }, []);
 const area = { label: 'Engine bay', at: { x: 0, y: 0 }, widthMm: 1000, heightMm: 800, spaces: ['engine' as const], ambientC: 60 };
@@ -33,6 +36,18 @@ describe('an area', () => {
 
 	test('says its name and what it is like there', () => {
 		expect(wordsIn(drawn, 'area:A1')).toEqual(['Engine bay', 'engine space, 60 °C']);
+	});
+
+	// NIST SP 811: t/°C = (t/°F − 32)/1.8, so that 60 °C are 140 °F.
+	test('says it as the reader measures, also to who was shown it otherwise', () => {
+		const compose = sceneComposer();
+		const words = () =>
+			compose(drawn)
+				.items.get('area:A1')!
+				.labels.flatMap((label) => (label.kind === 'text' ? [label.text] : []));
+		expect(words()).toContain('engine space, 60 °C');
+		printFor(() => ({ ...PLAIN_READER, temperature: '°F' }));
+		expect(words()).toContain('engine space, 140 °F');
 	});
 
 	test('is nothing that conductors run around', () => {

@@ -16,6 +16,7 @@ import {
 	millimetresText,
 	PLAIN_READER,
 	printFor,
+	sizeText,
 	tenthsText,
 	type Reader
 } from '#core/units';
@@ -43,6 +44,7 @@ describe('feet, inches and degrees Fahrenheit', () => {
 	test('small lengths have the decimals of a calliper', () => {
 		readBy(AMERICAN);
 		expect([millimetresText(3.175), tenthsText(1.5), millimetresText(40)]).toEqual(['0.125 in', '0.059 in', '1.57 in']);
+		expect(sizeText(120, 90)).toBe('4.72 × 3.54 in');
 	});
 
 	test('temperatures and their differences', () => {
