@@ -2,14 +2,13 @@
 import { parseItemKey, type Diagram, type PartId } from '#core/diagram';
 import type { Scene } from '#core/drawing';
 import { boxCentre, boxHeight, boxWidth, inflateBox, boxesIntersect, polylineIntersectsBox, type Box, type Point } from '#core/geometry';
-import { boundsOf, line, rect, text, type Primitive } from '#core/graphics';
+import { boundsOf, line, rect, text, type Primitive, wrap } from '#core/graphics';
 import { drawFrame, frameBox, zoneAt } from './frame.ts';
 import type { Measure, Page } from './page.ts';
 import { sheetSize, type Orientation, type PaperId, type Size } from './paper.ts';
 import { scaled } from './scale.ts';
 import { scenePrimitives } from './scene.ts';
 import { drawTitleBlock, TITLE_BLOCK_MM, type SheetNumber } from './title-block.ts';
-import { wrap } from './wrap.ts';
 import { fixedText } from '#core/units';
 
 export type Placing = 'fitted' | 'tiled';

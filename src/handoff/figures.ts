@@ -1,11 +1,10 @@
 /** Drawings that go with a table's rows, side by side below it. */
 import { boxHeight, boxWidth } from '#core/geometry';
-import { boxRect, text, type Primitive } from '#core/graphics';
+import { boxRect, text, type Primitive, wrap } from '#core/graphics';
 import type { Figure, Table } from '#core/reports';
 import type { Flow } from './flow.ts';
 import type { Measure } from './page.ts';
 import { scaled } from './scale.ts';
-import { wrap } from './wrap.ts';
 
 const TEXT_MM = 2.3;
 const CAPTION_MM = 2.7;

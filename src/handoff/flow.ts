@@ -2,13 +2,12 @@
  * Fills sheets from top to bottom. A row is never broken unless it alone is higher than a sheet, a head is repeated on
  * every sheet, and neither a title, a group's name nor a single last row is left alone.
  */
-import { line, text, type Primitive } from '#core/graphics';
+import { line, text, type Primitive, wrap } from '#core/graphics';
 import type { Table } from '#core/reports';
 import type { Measure } from './page.ts';
 import type { Size } from './paper.ts';
 import { drawGroup, drawHead, drawRow, groupHeightMm } from './table-draw.ts';
 import { layTable, LEADING, type LaidRow, type LaidTable, type TextSizes } from './table-layout.ts';
-import { wrap } from './wrap.ts';
 
 /** Free area of a table's sheet. */
 export const MARGIN_MM = { left: 18, right: 12, top: 20, bottom: 18 };

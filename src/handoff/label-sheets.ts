@@ -1,11 +1,10 @@
 /** Labels at full size, side by side, with lines to cut along. */
-import { boxRect, text, type Primitive } from '#core/graphics';
+import { boxRect, text, type Primitive, wrap } from '#core/graphics';
 import type { Table } from '#core/reports';
 import { Flow } from './flow.ts';
 import type { Measure } from './page.ts';
 import type { Size } from './paper.ts';
 import { PLAIN } from './table-layout.ts';
-import { wrap } from './wrap.ts';
 
 /** Least size of a label; a whole number of them fills the width. */
 const LEAST_MM = { width: 43, height: 15 };

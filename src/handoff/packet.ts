@@ -13,7 +13,7 @@ import { sheetSize, type PaperId, type Size } from './paper.ts';
 import { drawRunning } from './running.ts';
 import { LARGE, PLAIN } from './table-layout.ts';
 import { drawTitleBlock, TITLE_BLOCK_MM, type SheetNumber } from './title-block.ts';
-import { remembered } from './wrap.ts';
+import { remembered } from './remembered.ts';
 
 export interface PacketOptions {
 	/** For tables and labels. */

@@ -1,11 +1,10 @@
 /** Head and foot of sheets that hold tables. */
 import type { Diagram } from '#core/diagram';
-import { line, text, type Primitive } from '#core/graphics';
+import { line, text, type Primitive, wrap } from '#core/graphics';
 import { MARGIN_MM } from './flow.ts';
 import type { Measure } from './page.ts';
 import type { Size } from './paper.ts';
 import { sheetText, type SheetNumber } from './title-block.ts';
-import { wrap } from './wrap.ts';
 
 const SIZE_MM = 2.5;
 

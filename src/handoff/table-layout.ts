@@ -1,7 +1,7 @@
 /** Widths of columns and heights of rows: nothing is clipped, everything wraps. */
+import { widestPiece, wrap } from '#core/graphics';
 import { cellText, shownUnit, type Column, type Row, type Table } from '#core/reports';
 import type { Measure } from './page.ts';
-import { widestPiece, wrap } from './wrap.ts';
 
 export interface TextSizes {
 	readonly bodyMm: number;

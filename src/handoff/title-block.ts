@@ -1,9 +1,8 @@
 /** Title block with the data fields of ISO 7200, 180 mm wide where the sheet has room for that. */
 import type { Diagram } from '#core/diagram';
 import type { Box } from '#core/geometry';
-import { boxRect, line, rect, text, type Primitive } from '#core/graphics';
+import { boxRect, line, rect, text, type Primitive, wrap } from '#core/graphics';
 import type { Measure } from './page.ts';
-import { wrap } from './wrap.ts';
 
 export const TITLE_BLOCK_MM = { width: 180, height: 34 };
 

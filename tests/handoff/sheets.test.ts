@@ -1,7 +1,7 @@
 /** Paper: ISO 216, ANSI/ASME Y14.1; frames and fields: ISO 5457, from memory. */
 import { describe, expect, test } from 'vitest';
 import { composeScene } from '#core/drawing';
-import { boundsOf } from '#core/graphics';
+import { boundsOf, wrap } from '#core/graphics';
 import type { Table } from '#core/reports';
 import { packetPages, PAPER_IDS, sheetSize, type PacketOptions } from '#handoff';
 import { drawingPages, drawingSheets } from '../../src/handoff/drawing-sheets.ts';
@@ -10,7 +10,6 @@ import { Flow } from '../../src/handoff/flow.ts';
 import { zoneAt } from '../../src/handoff/frame.ts';
 import { scenePrimitives } from '../../src/handoff/scene.ts';
 import { layTable, PLAIN } from '../../src/handoff/table-layout.ts';
-import { wrap } from '../../src/handoff/wrap.ts';
 import { example } from '../support/examples/figures.ts';
 import { packetOf } from '../support/packet.ts';
 

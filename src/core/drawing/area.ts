@@ -1,8 +1,8 @@
 /** An area: under everything, tinted by what is asked of the things in it, with its name in the corner. */
 import { areaBox, itemKey, type Area } from '#core/diagram';
-import { unionBoxes } from '#core/geometry';
-import { boundsOf, boxRect, text, type Paint, type Primitive } from '#core/graphics';
+import { boxRect, text, type Paint, type Primitive } from '#core/graphics';
 import { celsiusText } from '#core/units';
+import { drawnFrame } from './frame.ts';
 import type { DrawnItem } from './types.ts';
 
 const LABEL_MM = 22;
@@ -62,15 +62,5 @@ export function drawArea(id: string, area: Area): DrawnItem {
 					})
 				])
 	];
-	return {
-		key: itemKey('area', id),
-		box: unionBoxes(boundsOf(primitives), boundsOf(labels)),
-		primitives,
-		labels,
-		body: null,
-		route: null,
-		widthMm: 0,
-		terminals: [],
-		frame
-	};
+	return drawnFrame(itemKey('area', id), frame, primitives, labels);
 }

@@ -1,7 +1,8 @@
 /** A note: a card with words, and a leader to what it is about. */
 import { itemKey, type Note } from '#core/diagram';
-import { unionBoxes, type Box, type Point } from '#core/geometry';
-import { boundsOf, boxRect, circle, line, text, textWidthMm, type Primitive } from '#core/graphics';
+import type { Box, Point } from '#core/geometry';
+import { boxRect, circle, line, text, textWidthMm, wrap, type Primitive } from '#core/graphics';
+import { drawnFrame } from './frame.ts';
 import type { DrawnItem } from './types.ts';
 
 const TEXT_MM = 18;
@@ -11,31 +12,12 @@ const DOT_MM = 4;
 /** A card without words is still there to be taken hold of. */
 const EMPTY_LINES = 1;
 
-/** Words broken at spaces to fit a width; a word that is longer by itself is broken where it must be. */
-export function wrapped(words: string, widthMm: number, sizeMm: number): string[] {
-	return words.split('\n').flatMap((paragraph) => {
-		const lines: string[] = [];
-		let current = '';
-		for (const word of paragraph.split(/\s+/).flatMap((each) => pieces(each, widthMm, sizeMm))) {
-			const longer = current === '' ? word : `${current} ${word}`;
-			if (current !== '' && textWidthMm(longer, sizeMm) > widthMm) {
-				lines.push(current);
-				current = word;
-			} else current = longer;
-		}
-		return [...lines, current];
-	});
-}
+const linesOf = ({ text: words, widthMm }: Pick<Note, 'text' | 'widthMm'>): string[] =>
+	wrap(words, widthMm - 2 * PADDING_MM, (each) => textWidthMm(each, TEXT_MM));
 
-function pieces(word: string, widthMm: number, sizeMm: number): string[] {
-	const most = Math.max(1, Math.floor(widthMm / textWidthMm('m', sizeMm)));
-	const letters = [...word];
-	if (letters.length <= most) return [word];
-	return Array.from({ length: Math.ceil(letters.length / most) }, (_, i) => letters.slice(i * most, (i + 1) * most).join(''));
-}
-
-export function noteBox({ text: words, at, widthMm }: Pick<Note, 'text' | 'at' | 'widthMm'>): Box {
-	const lines = Math.max(EMPTY_LINES, wrapped(words, widthMm - 2 * PADDING_MM, TEXT_MM).length);
+export function noteBox(note: Pick<Note, 'text' | 'at' | 'widthMm'>): Box {
+	const { at, widthMm } = note;
+	const lines = Math.max(EMPTY_LINES, linesOf(note).length);
 	return { minX: at.x, minY: at.y, maxX: at.x + widthMm, maxY: at.y + lines * LEADING_MM + 2 * PADDING_MM };
 }
 
@@ -49,23 +31,13 @@ export function drawNote(id: string, note: Note, target: Point | null): DrawnIte
 		target && from
 			? [line(from.x, from.y, target.x, target.y, { stroke: 'note', width: 1.6 }), circle(target.x, target.y, DOT_MM, { fill: 'note' })]
 			: [];
-	const lines = wrapped(note.text, note.widthMm - 2 * PADDING_MM, TEXT_MM).map((words, i) =>
+	const lines = linesOf(note).map((words, i) =>
 		text(frame.minX + PADDING_MM, frame.minY + PADDING_MM + (i + 0.5) * LEADING_MM, words, TEXT_MM, { align: 'start' })
 	);
 	const primitives = [...leader, card, bar];
 	// The card once more: names of parts are painted after all that is drawn, and must not show through.
 	const labels = [card, bar, ...lines];
-	return {
-		key: itemKey('note', id),
-		box: unionBoxes(boundsOf(primitives), boundsOf(labels)),
-		primitives,
-		labels,
-		body: null,
-		route: null,
-		widthMm: 0,
-		terminals: [],
-		frame
-	};
+	return drawnFrame(itemKey('note', id), frame, primitives, labels);
 }
 
 /** The nearest point of the card's edge; null where the target lies under it. */

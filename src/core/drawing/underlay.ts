@@ -1,6 +1,7 @@
 /** The place of a picture below the drawing. The picture itself is painted by the canvas, and left out of sheets. */
 import { itemKey, type Underlay } from '#core/diagram';
 import type { Box } from '#core/geometry';
+import { drawnFrame } from './frame.ts';
 import type { DrawnItem } from './types.ts';
 
 export const underlayBox = ({ at, widthPx, heightPx, mmPerPx }: Pick<Underlay, 'at' | 'widthPx' | 'heightPx' | 'mmPerPx'>): Box => ({
@@ -10,17 +11,5 @@ export const underlayBox = ({ at, widthPx, heightPx, mmPerPx }: Pick<Underlay, '
 	maxY: at.y + heightPx * mmPerPx
 });
 
-export function drawUnderlay(id: string, underlay: Underlay): DrawnItem {
-	const frame = underlayBox(underlay);
-	return {
-		key: itemKey('underlay', id),
-		box: frame,
-		primitives: [],
-		labels: [],
-		body: null,
-		route: null,
-		widthMm: 0,
-		terminals: [],
-		frame
-	};
-}
+export const drawUnderlay = (id: string, underlay: Underlay): DrawnItem =>
+	drawnFrame(itemKey('underlay', id), underlayBox(underlay), [], []);

@@ -5,5 +5,6 @@ export { nutFromAbove } from './hardware.ts';
 export { placePrimitives } from './transform.ts';
 export { boundsOf } from './bounds.ts';
 export { BASELINE_SHIFT, textWidthMm } from './text.ts';
+export { widestPiece, wrap } from './wrap.ts';
 export { PALETTES, type Palette, type ThemeName } from './palette.ts';
 export { escapeXml, pathData, svgElements, svgOf, type SvgOptions } from './svg.ts';

@@ -1,5 +1,5 @@
 /** The body of a part somebody made, and where on it there is room for its name. */
-import { boxHeight, boxWidth, type Box } from '#core/geometry';
+import { boxHeight, boxWidth, inflateBox, type Box } from '#core/geometry';
 import { boxRect, type Primitive } from '#core/graphics';
 import { body, centredBox } from '../sketch.ts';
 import type { OwnParams } from './params.ts';
@@ -30,8 +30,7 @@ const LEAST = { width: 36, height: 18 };
 
 /** The largest strip across or along the body that no stud lies in; null where none is large enough. */
 export function ownNameplate(part: OwnParams): Box | null {
-	const box = ownBox(part);
-	const inner = { minX: box.minX + EDGE_MM, maxX: box.maxX - EDGE_MM, minY: box.minY + EDGE_MM, maxY: box.maxY - EDGE_MM };
+	const inner = inflateBox(ownBox(part), -EDGE_MM);
 	const terminals = ownTerminals(part);
 	const used = terminals.map(({ at, print }) => ({
 		minX: Math.min(at.x - STUD_MM, (print?.at.x ?? at.x) - NAMED_MM / 2),

@@ -1,4 +1,4 @@
-import type { Point, Side } from '#core/geometry';
+import { outward, type Point, type Side } from '#core/geometry';
 import type { Terminal } from '../define.ts';
 import { clamp, stud } from '../terminals.ts';
 import type { OwnParams } from './params.ts';
@@ -42,11 +42,9 @@ function nearestSide({ x, y }: Point, { widthMm, heightMm }: OwnParams): Side {
 	return SIDES.toSorted((a, b) => toEdge[a] - toEdge[b])[0]!;
 }
 
-const INWARD: Record<Side, Point> = { north: { x: 0, y: 1 }, south: { x: 0, y: -1 }, west: { x: 1, y: 0 }, east: { x: -1, y: 0 } };
-
 /** Its name on the part, away from the conductor. */
 function printed(text: string, at: Point, side: Side, { widthMm, heightMm }: OwnParams): Pick<Terminal, 'print'> {
 	if (Math.min(widthMm, heightMm) < PRINT_FROM_MM || text.length > 8) return {};
-	const inward = INWARD[side];
-	return { print: { text, at: { x: at.x + inward.x * PRINT_GAP_MM, y: at.y + inward.y * PRINT_GAP_MM } } };
+	const { x, y } = outward(side);
+	return { print: { text, at: { x: at.x - x * PRINT_GAP_MM, y: at.y - y * PRINT_GAP_MM } } };
 }

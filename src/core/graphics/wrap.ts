@@ -1,5 +1,3 @@
-import type { Measure } from './page.ts';
-
 /** Lines no wider than `widthMm`, broken at spaces and after hyphens and slashes, and inside a word only where it alone is too wide. */
 export function wrap(text: string, widthMm: number, measure: (text: string) => number): string[] {
 	return text.split(/\r?\n/).flatMap((paragraph) => wrapLine(paragraph, widthMm, measure));
@@ -48,15 +46,4 @@ function longestFitting(text: string, widthMm: number, measure: (text: string) =
 	let fits = 1;
 	while (fits < text.length && measure(text.slice(0, fits + 1)) <= widthMm) fits += 1;
 	return fits;
-}
-
-/** Keeps widths of texts measured before; tables ask for the same ones over and over. */
-export function remembered(measure: Measure): Measure {
-	const known = new Map<string, number>();
-	return (text, sizeMm, bold = false) => {
-		const key = `${bold ? 'b' : 'n'}${text}`;
-		let perMm = known.get(key);
-		if (perMm === undefined) known.set(key, (perMm = measure(text, 1, bold)));
-		return perMm * sizeMm;
-	};
 }
