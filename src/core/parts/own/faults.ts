@@ -1,7 +1,7 @@
 /** What about a part somebody made cannot be, each beside the field that has to change. */
 import { distance } from '#core/geometry';
 import { millimetresText } from '#core/units';
-import { endsOfRow, INSIDE, type DeviceRow, type LinkRow, type StudRow } from './rows.ts';
+import { endsOfRow, INSIDE, pairsOfRow, type DeviceRow, type LinkRow, type StudRow } from './rows.ts';
 import type { OwnParams } from './params.ts';
 
 export interface OwnFault {
@@ -57,13 +57,7 @@ function endFaults({ studs }: OwnParams, list: string, row: LinkRow | DeviceRow,
 		return [{ path: `${list}.${index}.${field}`, text: end === '' ? 'Choose a stud.' : `There is no stud "${end}".` }];
 	});
 	if (wrong.length > 0) return wrong;
-	return pairsOf(ends).flatMap(([[, a], [field, b]]) =>
+	return pairsOfRow(row).flatMap(([[, a], [field, b]]) =>
 		a === b ? [{ path: `${list}.${index}.${field}`, text: 'Both ends are at the same place: choose another stud.' }] : []
 	);
 }
-
-type End = readonly [field: string, end: string];
-
-/** The two ends of each way through it: of a converter, its input and its output. */
-const pairsOf = (ends: readonly End[]): [End, End][] =>
-	ends.flatMap((end, index): [End, End][] => (index % 2 === 1 ? [[ends[index - 1]!, end]] : []));

@@ -1,15 +1,14 @@
 import { protectiveLink } from '../copper.ts';
 import type { Link } from '../define.ts';
 import type { OwnParams } from './params.ts';
-import { endsOfRow, INSIDE, type DeviceRow, type LinkRow } from './rows.ts';
+import { endsOfRow, INSIDE, pairsOfRow, type DeviceRow, type LinkRow } from './rows.ts';
 
 /** Lines whose ends are nowhere, or whose id was used before, are left out. */
 export function ownLinks({ studs, links, devices }: OwnParams): Link[] {
 	const places = new Set<string>([...studs.map(({ id }) => id), ...INSIDE]);
 	const isSound = <Row extends LinkRow | DeviceRow>(row: Row, index: number, rows: readonly Row[]): boolean => {
-		const ends = endsOfRow(row).map(([, end]) => end);
-		const isLoop = ends.some((end, i) => i % 2 === 1 && end === ends[i - 1]);
-		return ends.every((end) => places.has(end)) && !isLoop && rows.findIndex(({ id }) => id === row.id) === index;
+		const isLoop = pairsOfRow(row).some(([[, a], [, b]]) => a === b);
+		return endsOfRow(row).every(([, end]) => places.has(end)) && !isLoop && rows.findIndex(({ id }) => id === row.id) === index;
 	};
 	return [...links.filter(isSound).flatMap(linkOf), ...devices.filter(isSound).flatMap(deviceLinks)];
 }

@@ -122,8 +122,16 @@ export type StudRow = z.output<typeof StudRow>;
 export type LinkRow = z.output<typeof LinkRow>;
 export type DeviceRow = z.output<typeof DeviceRow>;
 
+type End = readonly [field: string, end: string];
+
 /** A conductor's ends of a row, with the name of the field each stands in. */
-export const endsOfRow = (row: LinkRow | DeviceRow): readonly (readonly [field: string, end: string])[] =>
+export const endsOfRow = (row: LinkRow | DeviceRow): readonly End[] =>
 	Object.entries(row).filter((entry): entry is [string, string] => END_FIELDS.has(entry[0]));
+
+/** The two ends of each way through it: of a converter, its input and its output. */
+export const pairsOfRow = (row: LinkRow | DeviceRow): [End, End][] => {
+	const ends = endsOfRow(row);
+	return ends.flatMap((end, index): [End, End][] => (index % 2 === 1 ? [[ends[index - 1]!, end]] : []));
+};
 
 const END_FIELDS: ReadonlySet<string> = new Set(['from', 'to', 'positive', 'negative', 'outPositive', 'outNegative']);
