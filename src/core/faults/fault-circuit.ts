@@ -1,6 +1,6 @@
 import { areaMm2, resistanceBreakdown } from '#core/conductors';
 import type { Conductor, ConductorId } from '#core/diagram';
-import { byForm, unionFind, usedLengthM, type Branch, type Form, type Network, type NodeIndex, type UnionFind } from '#core/network';
+import { byForm, islandsOf, usedLengthM, type Branch, type Form, type Network, type NodeIndex, type UnionFind } from '#core/network';
 import { circuitOf, type Factors } from '#core/solver';
 import { IACS_OHM_MM2_PER_M } from '#core/tables';
 
@@ -43,7 +43,7 @@ export function faultCircuit(
 ): FaultCircuit {
 	const { nodeCount, branches, batteries, sources } = network;
 	const isGreatest = condition === 'greatest';
-	const { island, pinned, live } = opened.size === 0 ? wholeIslands(network) : islandsOf(network, opened);
+	const { island, pinned, live } = opened.size === 0 ? wholeIslands(network) : liveIslands(network, opened);
 
 	const branchOhm = Float64Array.from(branches, (branch) =>
 		opened.has(branch.index) ? Infinity : branchResistanceOhm(branch, conductors, condition)
@@ -107,15 +107,13 @@ interface Islands {
 	readonly live: ReadonlySet<NodeIndex>;
 }
 
-function islandsOf(form: Form, opened: ReadonlySet<number>): Islands {
-	const island = unionFind(form.nodeCount);
-	for (const { index, a, b } of form.branches) if (!opened.has(index)) island.union(a, b);
-	for (const { positive, negative } of form.batteries) island.union(positive, negative);
+function liveIslands(form: Form, opened: ReadonlySet<number>): Islands {
+	const island = islandsOf({ ...form, branches: form.branches.filter(({ index }) => !opened.has(index)) });
 	const live = new Set(form.batteries.map(({ positive }) => island.find(positive)));
 	return { island, pinned: pins(form, island.find), live };
 }
 
-const wholeIslands = byForm((form) => islandsOf(form, new Set()));
+const wholeIslands = byForm((form) => liveIslands(form, new Set()));
 
 /** One node of each island, a battery's negative terminal where there is one, held at 0 V. */
 function pins({ nodeCount, batteries }: Form, islandOf: (node: NodeIndex) => number): Uint8Array {
